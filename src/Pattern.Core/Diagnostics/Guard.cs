@@ -1,0 +1,41 @@
+using System;
+using System.Diagnostics.CodeAnalysis;
+using UnitsNet;
+
+namespace Pattern.Core.Diagnostics;
+
+/// <summary>Callers' mistakes, caught at the door. Returns the raw value that the inside computes with.</summary>
+internal static class Guard
+{
+    internal static T NotNull<T>([NotNull] T? value, string parameter)
+        where T : class
+        => value ?? throw new ArgumentNullException(parameter, MessageRegistry.Format(DiagnosticCode.ValueIsNull, parameter));
+
+    /// <summary>Millimetres of a length that may be anything finite.</summary>
+    internal static double Millimetres(Length value, string parameter)
+    {
+        double millimetres = value.Millimeters;
+        return IsFinite(millimetres) ? millimetres : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.NumberNotFinite, parameter));
+    }
+
+    /// <summary>Millimetres of a length within bounds, both ends allowed.</summary>
+    internal static double Millimetres(Length value, double leastMm, double mostMm, string parameter)
+    {
+        double millimetres = Millimetres(value, parameter);
+        return millimetres >= leastMm && millimetres <= mostMm
+            ? millimetres
+            : throw new ArgumentOutOfRangeException(
+                parameter,
+                MessageRegistry.Format(DiagnosticCode.QuantityOutOfRange, parameter, value, Length.FromMillimeters(leastMm), Length.FromMillimeters(mostMm)));
+    }
+
+    internal static double Finite(double value, string parameter)
+        => IsFinite(value) ? value : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.NumberNotFinite, parameter));
+
+    internal static int InRange(int value, int least, int most, string parameter)
+        => value >= least && value <= most
+            ? value
+            : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.CountOutOfRange, parameter, value, least, most));
+
+    internal static bool IsFinite(double value) => !double.IsNaN(value) && !double.IsInfinity(value);
+}

@@ -94,35 +94,23 @@ public readonly partial struct CubicBezier
         return cross == 0 ? 0 : cross / speed / speed / speed;
     }
 
-    internal double LengthMm() => LengthMm(0, 1);
+    internal double LengthMm() => new ArcLength(this, GeometryTolerance.DefaultMm).BetweenMm(0, 1);
 
-    internal double LengthMm(double t0, double t1)
+    internal double LengthMm(double toleranceMm) => new ArcLength(this, toleranceMm).BetweenMm(0, 1);
+
+    /// <summary>Length between two parameters; negative where the first is the larger.</summary>
+    internal double LengthMm(double t0, double t1) => LengthMm(t0, t1, GeometryTolerance.DefaultMm);
+
+    internal double LengthMm(double t0, double t1, double toleranceMm)
     {
-        double sign = t1 < t0 ? -1 : 1;
-        double from = Math.Min(t0, t1);
-        double to = Math.Max(t0, t1);
-        return sign * Adaptive(from, to, Gauss(from, to), GeometryTolerance.DefaultMm, 40);
+        var measure = new ArcLength(this, toleranceMm);
+        return t0 <= t1 ? measure.BetweenMm(t0, t1) : -measure.BetweenMm(t1, t0);
     }
 
-    internal double ParameterAtLengthMm(double lengthMm)
-    {
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < 60 && low < high; i++)
-        {
-            double middle = 0.5 * (low + high);
-            if (LengthMm(0, middle) < lengthMm)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
+    /// <summary>The parameter at a length from the start; 0 below zero and 1 beyond the end.</summary>
+    internal double ParameterAtLengthMm(double lengthMm) => new ArcLength(this, GeometryTolerance.DefaultMm).ParameterAtMm(lengthMm);
 
-        return 0.5 * (low + high);
-    }
+    internal double ParameterAtLengthMm(double lengthMm, double toleranceMm) => new ArcLength(this, toleranceMm).ParameterAtMm(lengthMm);
 
     internal double SignedAreaMm2()
     {
@@ -158,30 +146,5 @@ public readonly partial struct CubicBezier
                 most = Math.Max(most, p);
             }
         }
-    }
-
-    private double Gauss(double from, double to)
-    {
-        double half = 0.5 * (to - from);
-        double middle = 0.5 * (to + from);
-        double sum = 0;
-        for (int i = 0; i < GaussLegendre.Nodes16.Length; i++)
-        {
-            double offset = half * GaussLegendre.Nodes16[i];
-            sum += GaussLegendre.Weights16[i] * (DerivativeAtRaw(middle - offset).LengthMm + DerivativeAtRaw(middle + offset).LengthMm);
-        }
-
-        return half * sum;
-    }
-
-    private double Adaptive(double from, double to, double whole, double toleranceMm, int depth)
-    {
-        double middle = 0.5 * (from + to);
-        double left = Gauss(from, middle);
-        double right = Gauss(middle, to);
-        double halves = left + right;
-        return depth == 0 || Math.Abs(halves - whole) <= toleranceMm + (4 * Raw.Epsilon * halves)
-            ? halves
-            : Adaptive(from, middle, left, 0.5 * toleranceMm, depth - 1) + Adaptive(middle, to, right, 0.5 * toleranceMm, depth - 1);
     }
 }

@@ -53,9 +53,7 @@ internal readonly struct ArcLength
         double dy1 = 3 * (curve.Y2 - curve.Y1);
         double dx2 = 3 * (curve.X3 - curve.X2);
         double dy2 = 3 * (curve.Y3 - curve.Y2);
-        _scaleMm = Math.Max(
-            Math.Max(Math.Max(Math.Abs(dx0), Math.Abs(dy0)), Math.Max(Math.Abs(dx1), Math.Abs(dy1))),
-            Math.Max(Math.Abs(dx2), Math.Abs(dy2)));
+        _scaleMm = 3 * curve.HodographMm;
         if (!(_scaleMm > 1e-280))
         {
             this = default;
@@ -71,29 +69,11 @@ internal readonly struct ArcLength
         _y2 = ((dy0 - dy1) + (dy2 - dy1)) * unit;
         _allowed = Math.Max(toleranceMm / Math.Max(_scaleMm, GeometryTolerance.FullSizeMm), LeastAllowed);
 
-        // r = (-b +- sqrt(b^2 - a c)) / a with half the middle coefficient b, all complex.
-        double bx = 0.5 * _x1;
-        double by = 0.5 * _y1;
-        double discriminantX = (bx * bx) - (by * by) - ((_x2 * _x0) - (_y2 * _y0));
-        double discriminantY = (2 * bx * by) - ((_x2 * _y0) + (_y2 * _x0));
-        double modulus = Math.Sqrt((discriminantX * discriminantX) + (discriminantY * discriminantY));
-        double larger = Math.Sqrt(0.5 * (modulus + Math.Abs(discriminantX)));
-        double smaller = larger == 0 ? 0 : 0.5 * discriminantY / larger;
-        double rootX = discriminantX >= 0 ? larger : Math.Abs(smaller);
-        double rootY = discriminantX >= 0 ? smaller : discriminantY < 0 ? -larger : larger;
-        if ((bx * rootX) + (by * rootY) < 0)
-        {
-            rootX = -rootX;
-            rootY = -rootY;
-        }
-
-        // The sum without cancellation first; the other root follows from the product c / a.
-        double qx = -(bx + rootX);
-        double qy = -(by + rootY);
-        Divide(qx, qy, _x2, _y2, out _along1, out _beside1);
-        Divide(_x0, _y0, qx, qy, out _along2, out _beside2);
-        double lead = Math.Sqrt((_x2 * _x2) + (_y2 * _y2));
-        double slope = 2 * Math.Sqrt(modulus);
+        var roots = new Hodograph(_x0, _y0, _x1, _y1, _x2, _y2, out double lead, out double slope);
+        _along1 = roots.Along1;
+        _beside1 = roots.Beside1;
+        _along2 = roots.Along2;
+        _beside2 = roots.Beside2;
 
         // So close to the curve that the speed can be taken as |t - r| on both sides of it: g b^2 (ln(2/b)/2 + 1/4) of error.
         double ignored = _allowed / 20 / Math.Max(slope, 1e-30);
@@ -162,23 +142,6 @@ internal readonly struct ArcLength
         }
 
         return ellipses;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Divide(double ax, double ay, double bx, double by, out double along, out double beside)
-    {
-        double squared = (bx * bx) + (by * by);
-        if (squared < 1e-60)
-        {
-            // A root at infinity: the curve is of lower degree.
-            along = 1e30;
-            beside = 1e30;
-            return;
-        }
-
-        double inverse = 1 / squared;
-        along = ((ax * bx) + (ay * by)) * inverse;
-        beside = Math.Abs((ay * bx) - (ax * by)) * inverse;
     }
 
     /// <summary>How far one rule is exact enough, at most to the end.</summary>

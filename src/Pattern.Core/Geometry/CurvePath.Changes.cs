@@ -176,7 +176,7 @@ public sealed partial class CurvePath
             }
 
             CircularArc arc = segment.ArcRaw;
-            int pieces = arc.CubicCount(GeometryTolerance.JoinMm);
+            int pieces = arc.CubicCount(GeometryTolerance.JoinMm / transform.MostStretch);
             for (int i = 0; i < pieces; i++)
             {
                 moved.Add(PathSegment.FromCubic(arc.CubicPiece(i, pieces).Transformed(transform)));

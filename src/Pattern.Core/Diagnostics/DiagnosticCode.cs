@@ -19,4 +19,16 @@ public enum DiagnosticCode
 
     /// <summary>An enum value has no name.</summary>
     ChoiceUnknown = 5,
+
+    /// <summary>A name has no characters, too many, or some that a file or a drawing cannot carry.</summary>
+    NameUnusable = 6,
+
+    /// <summary>A label has no characters, too many, or some that a file or a drawing cannot carry.</summary>
+    LabelUnusable = 7,
+
+    /// <summary>A panel was asked for an edge that it does not have.</summary>
+    EdgeNotOnPanel = 2001,
+
+    /// <summary>Checks of a drawn block failed.</summary>
+    ChecksFailed = 2002,
 }

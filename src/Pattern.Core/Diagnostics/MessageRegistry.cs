@@ -15,6 +15,10 @@ internal static class MessageRegistry
         [DiagnosticCode.NumberNotFinite] = (Severity.Error, "{0} is not a finite number. Pass a real value."),
         [DiagnosticCode.CountOutOfRange] = (Severity.Error, "{0} is {1}; allowed is {2} to {3}. Pass a number in that range."),
         [DiagnosticCode.ChoiceUnknown] = (Severity.Error, "{0} is {1}, which is not one of the named choices. Use a named value."),
+        [DiagnosticCode.NameUnusable] = (Severity.Error, "{0} is \"{1}\". Use 1 to 40 lower-case letters, digits, blanks or hyphens, beginning with a letter."),
+        [DiagnosticCode.LabelUnusable] = (Severity.Error, "{0} is \"{1}\". Use 1 to 40 letters, digits, blanks or hyphens, beginning with a letter."),
+        [DiagnosticCode.EdgeNotOnPanel] = (Severity.Error, "Panel {0} has no edge {1}; it has {2}. Ask for one of these."),
+        [DiagnosticCode.ChecksFailed] = (Severity.Error, "{0} of {1} checks failed: {2}. Look at the drawing and change the measurements or options; do not cut it."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -11,6 +11,12 @@ internal static class Guard
         where T : class
         => value ?? throw new ArgumentNullException(parameter, MessageRegistry.Format(DiagnosticCode.ValueIsNull, parameter));
 
+    /// <summary>A text that a reader will see, and so may not be empty or blank.</summary>
+    internal static string Name([NotNull] string? value, string parameter)
+        => string.IsNullOrWhiteSpace(NotNull(value, parameter))
+            ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameEmpty, parameter), parameter)
+            : value!;
+
     /// <summary>Millimetres of a length that may be anything finite.</summary>
     internal static double Millimetres(Length value, string parameter)
     {

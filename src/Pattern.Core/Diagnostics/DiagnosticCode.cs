@@ -31,4 +31,55 @@ public enum DiagnosticCode
 
     /// <summary>Checks of a drawn block failed.</summary>
     ChecksFailed = 2002,
+
+    /// <summary>No line meets the length that a darted edge has to close to.</summary>
+    WaistNotTrued = 2003,
+
+    /// <summary>A dart is wider than the stretch of seam line that it is folded onto.</summary>
+    DartWiderThanStretch = 2004,
+
+    /// <summary>A unit that cloth is not measured in.</summary>
+    ClothUnitUnknown = 1001,
+
+    /// <summary>The text of a length is empty or blank.</summary>
+    LengthTextEmpty = 1002,
+
+    /// <summary>The text of a length is longer than any length needs.</summary>
+    LengthTextTooLong = 1003,
+
+    /// <summary>A number was expected in the text of a length, and something else stands there.</summary>
+    LengthNumberExpected = 1004,
+
+    /// <summary>The text of a length can be read in two ways.</summary>
+    LengthAmbiguous = 1005,
+
+    /// <summary>The fraction in the text of a length is none: nothing below the stroke, or as large as one after a whole number.</summary>
+    LengthFractionWrong = 1006,
+
+    /// <summary>The text of a length names a unit that is not known.</summary>
+    LengthUnitUnknown = 1007,
+
+    /// <summary>The text of a length goes on after its unit, or names a second one.</summary>
+    LengthTextGoesOn = 1008,
+
+    /// <summary>The text of a length is a number too large for cloth.</summary>
+    LengthTooLarge = 1009,
+
+    /// <summary>A body measurement is zero or less.</summary>
+    BodyMeasurementNotPositive = 1020,
+
+    /// <summary>A body measurement lies outside what human bodies measure.</summary>
+    BodyMeasurementImplausible = 1021,
+
+    /// <summary>A body measurement lies outside what human bodies measure, and would not in another unit.</summary>
+    BodyMeasurementUnitSwapped = 1022,
+
+    /// <summary>The text of a body measurement cannot be read.</summary>
+    BodyMeasurementUnreadable = 1023,
+
+    /// <summary>A body measurement that is needed was not taken.</summary>
+    BodyMeasurementMissing = 1024,
+
+    /// <summary>A name that may not be empty or blank was.</summary>
+    NameEmpty = 1025,
 }

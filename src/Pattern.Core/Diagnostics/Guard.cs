@@ -11,6 +11,12 @@ internal static class Guard
         where T : class
         => value ?? throw new ArgumentNullException(parameter, MessageRegistry.Format(DiagnosticCode.ValueIsNull, parameter));
 
+    /// <summary>A text that a reader will see, and so may not be empty or blank.</summary>
+    internal static string Name([NotNull] string? value, string parameter)
+        => string.IsNullOrWhiteSpace(NotNull(value, parameter))
+            ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameEmpty, parameter), parameter)
+            : value!;
+
     /// <summary>Millimetres of a length that may be anything finite.</summary>
     internal static double Millimetres(Length value, string parameter)
     {
@@ -37,7 +43,7 @@ internal static class Guard
             ? value
             : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.CountOutOfRange, parameter, value, least, most));
 
-    internal static string Name(string text, string parameter)
+    internal static string Identifier(string text, string parameter)
     {
         NotNull(text, parameter);
         return IsLabel(text) && text.ToLowerInvariant() == text
@@ -62,6 +68,12 @@ internal static class Guard
 
         return usable;
     }
+
+    /// <summary>A choice of an enum whose values count up from zero.</summary>
+    internal static int Choice(int value, int count, string parameter)
+        => value >= 0 && value < count
+            ? value
+            : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.ChoiceUnknown, parameter, value));
 
     internal static bool IsFinite(double value) => !double.IsNaN(value) && !double.IsInfinity(value);
 }

@@ -19,6 +19,25 @@ internal static class MessageRegistry
         [DiagnosticCode.LabelUnusable] = (Severity.Error, "{0} is \"{1}\". Use 1 to 40 letters, digits, blanks or hyphens, beginning with a letter."),
         [DiagnosticCode.EdgeNotOnPanel] = (Severity.Error, "Panel {0} has no edge {1}; it has {2}. Ask for one of these."),
         [DiagnosticCode.ChecksFailed] = (Severity.Error, "{0} of {1} checks failed: {2}. Look at the drawing and change the measurements or options; do not cut it."),
+        [DiagnosticCode.WaistNotTrued] = (Severity.Error, "No waistline closes to {0} and meets a side seam of {1}. Use narrower or fewer darts, or less side shaping."),
+        [DiagnosticCode.DartWiderThanStretch] = (Severity.Error, "The dart with its apex at {0} is wider than the seam line it folds onto. Reduce its intake, or use fewer darts."),
+
+        [DiagnosticCode.ClothUnitUnknown] = (Severity.Error, "{0} is {1}, which cloth is not measured in. Use inch, foot, yard, millimetre, centimetre or metre."),
+        [DiagnosticCode.LengthTextEmpty] = (Severity.Error, "The text of a length is empty. Write one such as 4 5/8 in or 11.75 cm."),
+        [DiagnosticCode.LengthTextTooLong] = (Severity.Error, "\"{0}\" is no length: it has {1} characters; allowed are {2}. Write one such as 4 5/8 in or 11.75 cm."),
+        [DiagnosticCode.LengthNumberExpected] = (Severity.Error, "\"{0}\" is no length: a number was expected at character {1}, found {2}. Write one such as 4 5/8 in or 11.75 cm."),
+        [DiagnosticCode.LengthAmbiguous] = (Severity.Error, "\"{0}\" can be read in two ways at character {1}: {2}."),
+        [DiagnosticCode.LengthFractionWrong] = (Severity.Error, "\"{0}\" holds a wrong fraction at character {1}: {2}."),
+        [DiagnosticCode.LengthUnitUnknown] = (Severity.Error, "\"{0}\" names an unknown unit at character {1}: {2}. Use in, cm, mm or m, or leave the unit out."),
+        [DiagnosticCode.LengthTextGoesOn] = (Severity.Error, "\"{0}\" goes on after its length at character {1}: {2}. Write one number and one unit."),
+        [DiagnosticCode.LengthTooLarge] = (Severity.Error, "\"{0}\" is too large at character {1}: cloth is measured up to {2}. Write a shorter length."),
+
+        [DiagnosticCode.BodyMeasurementNotPositive] = (Severity.Error, "{0} is {1}; a body measures more than nothing. Measure again, or leave it out."),
+        [DiagnosticCode.BodyMeasurementImplausible] = (Severity.Error, "{0} is {1}; human bodies measure {2} to {3}. Measure again, and look at the unit."),
+        [DiagnosticCode.BodyMeasurementUnitSwapped] = (Severity.Error, "{0} is {1}; human bodies measure {2} to {3}. Did you mean {4}? Then write the unit."),
+        [DiagnosticCode.BodyMeasurementUnreadable] = (Severity.Error, "{0} cannot be read. {1} Write this measurement again."),
+        [DiagnosticCode.BodyMeasurementMissing] = (Severity.Error, "{0} is needed for {1}, and was not measured{2}. Take it, and add it to the body measurements."),
+        [DiagnosticCode.NameEmpty] = (Severity.Error, "{0} is empty. Give it a name that a reader of the draft will understand."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -28,7 +28,7 @@ public readonly struct EdgeName : IEquatable<EdgeName>
     /// <summary>Makes a name of your own.</summary>
     /// <param name="text">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <exception cref="ArgumentException">The text is empty, too long or has other characters.</exception>
-    public static EdgeName Of(string text) => new(Guard.Name(text, nameof(text)));
+    public static EdgeName Of(string text) => new(Guard.Identifier(text, nameof(text)));
 
     /// <inheritdoc/>
     public bool Equals(EdgeName other) => string.Equals(Text, other.Text, StringComparison.Ordinal);

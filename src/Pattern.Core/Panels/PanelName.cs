@@ -22,7 +22,7 @@ public readonly struct PanelName : IEquatable<PanelName>
     /// <summary>Makes a name of your own.</summary>
     /// <param name="text">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <exception cref="ArgumentException">The text is empty, too long or has other characters.</exception>
-    public static PanelName Of(string text) => new(Guard.Name(text, nameof(text)));
+    public static PanelName Of(string text) => new(Guard.Identifier(text, nameof(text)));
 
     /// <inheritdoc/>
     public bool Equals(PanelName other) => string.Equals(Text, other.Text, StringComparison.Ordinal);

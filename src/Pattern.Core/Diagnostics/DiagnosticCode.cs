@@ -82,4 +82,34 @@ public enum DiagnosticCode
 
     /// <summary>A name that may not be empty or blank was.</summary>
     NameEmpty = 1025,
+
+    /// <summary>Nothing moves there, so there is no direction.</summary>
+    DirectionUndefined = 3001,
+
+    /// <summary>A curve parameter lies outside 0 to 1.</summary>
+    ParameterOutOfRange = 3002,
+
+    /// <summary>A scale factor is not greater than zero.</summary>
+    ScaleNotPositive = 3003,
+
+    /// <summary>Both ends of a curve are the same point.</summary>
+    EndsCoincide = 3004,
+
+    /// <summary>An arc goes round more than once.</summary>
+    SweepTooLarge = 3005,
+
+    /// <summary>A path without segments.</summary>
+    PathEmpty = 3006,
+
+    /// <summary>A segment does not begin where the one before ends.</summary>
+    SegmentsDoNotMeet = 3007,
+
+    /// <summary>A closed path has no end to go on from.</summary>
+    PathClosed = 3008,
+
+    /// <summary>A part of a path ends before it begins.</summary>
+    PartEmpty = 3009,
+
+    /// <summary>A segment is of another kind.</summary>
+    SegmentKindWrong = 3010,
 }

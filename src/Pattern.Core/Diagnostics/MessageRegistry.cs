@@ -38,6 +38,16 @@ internal static class MessageRegistry
         [DiagnosticCode.BodyMeasurementUnreadable] = (Severity.Error, "{0} cannot be read. {1} Write this measurement again."),
         [DiagnosticCode.BodyMeasurementMissing] = (Severity.Error, "{0} is needed for {1}, and was not measured{2}. Take it, and add it to the body measurements."),
         [DiagnosticCode.NameEmpty] = (Severity.Error, "{0} is empty. Give it a name that a reader of the draft will understand."),
+        [DiagnosticCode.DirectionUndefined] = (Severity.Error, "{0} is a single point and has no direction there. Pass something with a length."),
+        [DiagnosticCode.ParameterOutOfRange] = (Severity.Error, "{0} is {1}; a curve parameter runs from 0 to 1. Pass a number in that range."),
+        [DiagnosticCode.ScaleNotPositive] = (Severity.Error, "{0} is {1}; a scale factor must be greater than 0. Mirror over a line to turn a shape over."),
+        [DiagnosticCode.EndsCoincide] = (Severity.Error, "The curve would begin and end at the same point. Move one end, or draw it in two curves."),
+        [DiagnosticCode.SweepTooLarge] = (Severity.Error, "{0} is {1}; an arc goes round at most once, 360 degrees either way. Pass a smaller angle."),
+        [DiagnosticCode.PathEmpty] = (Severity.Error, "The path has no segments. Pass at least one."),
+        [DiagnosticCode.SegmentsDoNotMeet] = (Severity.Error, "Segment {0} begins at {1}, but the one before ends at {2}, {3} away. Move it there, or put a line between."),
+        [DiagnosticCode.PathClosed] = (Severity.Error, "The path is closed and cannot be joined to anything. Go on from an open path."),
+        [DiagnosticCode.PartEmpty] = (Severity.Error, "The part from {0} to {1} has no length. Pass an end that lies beyond the beginning."),
+        [DiagnosticCode.SegmentKindWrong] = (Severity.Error, "The segment is of kind {0}, not {1}. Look at its Kind first."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -1,4 +1,3 @@
-using Pattern.Core.Measurement;
 
 namespace Pattern.Core.Blocks;
 

@@ -112,4 +112,19 @@ public enum DiagnosticCode
 
     /// <summary>A segment is of another kind.</summary>
     SegmentKindWrong = 3010,
+
+    /// <summary>The hip levels of a skirt are in the wrong order or on top of each other.</summary>
+    HipLevelsCrossed = 4001,
+
+    /// <summary>A skirt ends above its lower hip line or its yoke line.</summary>
+    SkirtTooShort = 4002,
+
+    /// <summary>A panel has no room at the hip.</summary>
+    PanelTooNarrow = 4003,
+
+    /// <summary>A dart is too short to sew or reaches past the hip line.</summary>
+    DartLengthImpossible = 4004,
+
+    /// <summary>A dart stands beyond the end of its waistline.</summary>
+    DartOffWaistline = 4005,
 }

@@ -48,6 +48,12 @@ internal static class MessageRegistry
         [DiagnosticCode.PathClosed] = (Severity.Error, "The path is closed and cannot be joined to anything. Go on from an open path."),
         [DiagnosticCode.PartEmpty] = (Severity.Error, "The part from {0} to {1} has no length. Pass an end that lies beyond the beginning."),
         [DiagnosticCode.SegmentKindWrong] = (Severity.Error, "The segment is of kind {0}, not {1}. Look at its Kind first."),
+
+        [DiagnosticCode.HipLevelsCrossed] = (Severity.Error, "The upper hip line lies at {0} and the lower hip line at {1} below the waist; the lower must lie at least 1 mm below the upper. Change the levels."),
+        [DiagnosticCode.SkirtTooShort] = (Severity.Error, "The skirt is {0} long and ends above its lowest level at {1}; allowed is {2} or more. Make it longer, or raise the levels."),
+        [DiagnosticCode.PanelTooNarrow] = (Severity.Error, "Panel {0} would be {1} wide at the hip; allowed is {2} or more. Look at the measurements and at how much wider the shaping table makes the back."),
+        [DiagnosticCode.DartLengthImpossible] = (Severity.Error, "A dart on panel {0} is {1} long; allowed is {2} to {3}, the lower hip line. Change the dart length or the shortening."),
+        [DiagnosticCode.DartOffWaistline] = (Severity.Error, "A dart on panel {0} stands beyond the end of the waistline. Use fewer or narrower darts."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
 
 namespace Pattern.Core.Drafting;
 
@@ -59,7 +60,7 @@ public sealed class DraftingSheet
         Guard.NotNull(draws, nameof(draws));
         var line = LineSegment.Between(from.Position, to.Position);
         Record("Join {0} to {1}: the {2}.", from.Name, to.Name, draws.Text);
-        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.Of(line)));
+        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.FromLine(line)));
         return line;
     }
 
@@ -72,7 +73,7 @@ public sealed class DraftingSheet
         Guard.NotNull(draws, nameof(draws));
         CubicBezier curve = HipCurves.Vertical(from.Position, to.Position);
         Record("Draw the {2} from {0} to {1}: a hip curve that leaves {0} straight.", from.Name, to.Name, draws.Text);
-        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.Of(curve)));
+        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.FromCubic(curve)));
         return curve;
     }
 
@@ -95,12 +96,12 @@ public sealed class DraftingSheet
         Guard.NotNull(draws, nameof(draws));
         CubicBezier curve = CubicBezier.Between(from.Position, leaving, to.Position, arriving);
         Record("Draw the {2} from {0} to {1}, square to the line at either end.", from.Name, to.Name, draws.Text);
-        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.Of(curve)));
+        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.FromCubic(curve)));
         return curve;
     }
 
     /// <summary>What a hand would measure off: the value itself, or the nearest mark of the sheet's tape.</summary>
-    internal double Measure(WorkedLength distance) => _tape is { } tape ? Tape.RoundMm(distance.ValueMm, tape, TapeRounding.Nearest) : distance.ValueMm;
+    internal double Measure(WorkedLength distance) => _tape is { } tape ? Tape.MarksOf(distance.ValueMm, tape, TapeRounding.Nearest) * tape.SizeMm : distance.ValueMm;
 
     /// <summary>Records a step that no verb of the sheet covers; the words fill the places of the template.</summary>
     internal void Record(string template, params object[] words) => _steps.Add(new Step(_steps.Count + 1, template, words));
@@ -122,7 +123,7 @@ public sealed class DraftingSheet
         Record(template, from.Name, distance, to);
         if (draws is not null)
         {
-            Draw(draws, CurvePath.Of(LineSegment.Between(from.Position, end)));
+            Draw(draws, CurvePath.FromLine(new LineSegment(from.Position, end)));
         }
 
         return Place(to, end);

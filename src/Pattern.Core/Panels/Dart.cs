@@ -58,7 +58,7 @@ public sealed class Dart
         {
             Vector2D centre = CentreLeg - Apex;
             Vector2D side = SideLeg - Apex;
-            return Math.Atan2(centre.Cross(side), centre.Dot(side));
+            return Math.Atan2(centre.CrossMm2(side), centre.DotMm2(side));
         }
     }
 
@@ -69,5 +69,5 @@ public sealed class Dart
     internal double LegLengthMm(Toward toward) => ((toward == Toward.Centre ? CentreLeg : SideLeg) - Apex).LengthMm;
 
     /// <summary>The motion that closes this dart: what lies beyond it turns about the apex until its side leg meets its centre leg.</summary>
-    internal Transform2D Closing() => Transform2D.RotationRad(Apex, -SignedAngleRad);
+    internal Transform2D Closing() => Transform2D.RotationRaw(Apex, Direction.FromRadians(-SignedAngleRad));
 }

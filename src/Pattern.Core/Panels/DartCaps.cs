@@ -19,18 +19,18 @@ internal static class DartCaps
         Direction leg = apex.DirectionTo(onEdge);
 
         // Folded, the fold line lies over the cloth on the centre's side of the leg, half the wedge away from it.
-        Direction folded = leg.TurnedBy(closingRad / 2);
+        Direction folded = leg.TurnedRad(closingRad / 2);
         double fold = LastCrossingBefore(closed, split, Line.From(apex, folded), onEdge);
         Transform2D overLeg = Transform2D.Mirror(Line.From(apex, leg));
-        Transform2D overFold = Transform2D.Mirror(Line.From(apex, leg.TurnedBy(-closingRad / 2)));
-        CubicBezier first = closed.SubCurve(fold, split).Transformed(overLeg).Reversed();
+        Transform2D overFold = Transform2D.Mirror(Line.From(apex, leg.TurnedRad(-closingRad / 2)));
+        CubicBezier first = closed.SubCurveRaw(fold, split).Transformed(overLeg).Reversed();
         CubicBezier second = first.Reversed().Transformed(overFold);
-        return CurvePath.Of(PathSegment.Cubic(first), PathSegment.Cubic(second));
+        return CurvePath.Trusted([PathSegment.FromCubic(first), PathSegment.FromCubic(second)], isClosed: false);
     }
 
     private static double LastCrossingBefore(in CubicBezier closed, double split, Line foldLine, in Point2D onEdge)
     {
-        ParameterHits hits = closed.IntersectionsWith(foldLine);
+        closed.IntersectLine(foldLine, out ParameterHits hits);
         double best = double.NaN;
         for (int i = 0; i < hits.Count; i++)
         {

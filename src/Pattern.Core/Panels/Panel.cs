@@ -72,7 +72,7 @@ public sealed class Panel
         {
             for (int i = 0; i < edge.Stretches.Count; i++)
             {
-                segments.AddRange(edge.Stretches[i].Segments);
+                segments.AddRange(edge.Stretches[i].SegmentsRaw);
                 if (i >= edge.Darts.Count)
                 {
                     continue;
@@ -85,12 +85,12 @@ public sealed class Panel
                 }
                 else
                 {
-                    segments.Add(PathSegment.Line(dart.CentreLeg, dart.Apex));
-                    segments.Add(PathSegment.Line(dart.Apex, dart.SideLeg));
+                    segments.Add(PathSegment.FromLine(new LineSegment(dart.CentreLeg, dart.Apex)));
+                    segments.Add(PathSegment.FromLine(new LineSegment(dart.Apex, dart.SideLeg)));
                 }
             }
         }
 
-        return CurvePath.Of(segments).Closed();
+        return CurvePath.FromSegments(segments).Closed();
     }
 }

@@ -47,7 +47,7 @@ public sealed class PanelEdge
         double sum = 0;
         foreach (CurvePath stretch in _stretches)
         {
-            sum += stretch.LengthMm();
+            sum += stretch.LengthMm;
         }
 
         return sum;

@@ -92,7 +92,7 @@ internal sealed class WaistTruing
         for (int i = 0; i <= count; i++)
         {
             double to = i < count ? _splits[i] : 1;
-            stretches[i] = CurvePath.Of(_closed.SubCurve(from, to).Transformed(opening));
+            stretches[i] = CurvePath.FromCubic(_closed.SubCurveRaw(from, to).Transformed(opening));
             from = to;
             if (i == count)
             {

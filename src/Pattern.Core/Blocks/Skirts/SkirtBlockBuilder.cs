@@ -1,4 +1,3 @@
-using System;
 using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
@@ -27,17 +26,17 @@ public sealed class SkirtBlockBuilder
     /// <summary>Sets how much the skirt measures more than the body around the waist, in all.</summary>
     /// <param name="ease">-2 in to 8 in. Default 0: a waistband adds its own.</param>
     [Pure]
-    public SkirtBlockBuilder WithWaistEase(Length ease) => With(_options with { WaistEase = Checked(ease, -2, 8, nameof(ease)) });
+    public SkirtBlockBuilder WithWaistEase(Length ease) => With(_options with { WaistEaseMm = Inches(ease, -2, 8, nameof(ease)) });
 
     /// <summary>Sets how much the skirt measures more than the body around the hip, in all.</summary>
     /// <param name="ease">-4 in to 20 in. Default 1 in, the least of the usual 1 to 2 in: a block is the plain fit.</param>
     [Pure]
-    public SkirtBlockBuilder WithHipEase(Length ease) => With(_options with { HipEase = Checked(ease, -4, 20, nameof(ease)) });
+    public SkirtBlockBuilder WithHipEase(Length ease) => With(_options with { HipEaseMm = Inches(ease, -4, 20, nameof(ease)) });
 
     /// <summary>Sets the length from the waist level to the hem, straight down.</summary>
     /// <param name="length">More than the lower hip level, up to 60 in. Default 24 in, about the knee.</param>
     [Pure]
-    public SkirtBlockBuilder WithLength(Length length) => With(_options with { SkirtLength = Checked(length, 1, 60, nameof(length)) });
+    public SkirtBlockBuilder WithLength(Length length) => With(_options with { LengthMm = Inches(length, 1, 60, nameof(length)) });
 
     /// <summary>Sets the three levels below the waist.</summary>
     [Pure]
@@ -46,17 +45,17 @@ public sealed class SkirtBlockBuilder
     /// <summary>Sets how far the side of the shaped waistline is lifted, along the side seam, before truing makes front and back agree.</summary>
     /// <param name="lift">0 to 3 in. Default 1/2 in: a waistline drawn level would dip over the hip bone.</param>
     [Pure]
-    public SkirtBlockBuilder WithSideLift(Length lift) => With(_options with { SideLift = Checked(lift, 0, 3, nameof(lift)) });
+    public SkirtBlockBuilder WithSideLift(Length lift) => With(_options with { SideLiftMm = Inches(lift, 0, 3, nameof(lift)) });
 
     /// <summary>Sets how far the centre back of the shaped waistline is lifted; negative lowers it, as many handbooks do.</summary>
     /// <param name="lift">-2 in to 3 in. Default 1/4 in, since the seat lifts the back.</param>
     [Pure]
-    public SkirtBlockBuilder WithCentreBackLift(Length lift) => With(_options with { CentreBackLift = Checked(lift, -2, 3, nameof(lift)) });
+    public SkirtBlockBuilder WithCentreBackLift(Length lift) => With(_options with { CentreBackLiftMm = Inches(lift, -2, 3, nameof(lift)) });
 
     /// <summary>Sets how far the centre front of the shaped waistline drops, whatever the shaping table says.</summary>
     /// <param name="drop">0 to 4 in. Default: from the shaping table.</param>
     [Pure]
-    public SkirtBlockBuilder WithCentreFrontDrop(Length drop) => With(_options with { CentreFrontDrop = Checked(drop, 0, 4, nameof(drop)) });
+    public SkirtBlockBuilder WithCentreFrontDrop(Length drop) => With(_options with { CentreFrontDropMm = Inches(drop, 0, 4, nameof(drop)) });
 
     /// <summary>Sets number, intake and lengths of the front darts.</summary>
     [Pure]
@@ -69,17 +68,17 @@ public sealed class SkirtBlockBuilder
     /// <summary>Sets the widest single dart; a wider intake is split evenly over more darts.</summary>
     /// <param name="intake">1/4 in to 4 in. Default 1 1/4 in: a wider dart pokes at its apex.</param>
     [Pure]
-    public SkirtBlockBuilder WithLargestDart(Length intake) => With(_options with { LargestDart = Checked(intake, 0.25, 4, nameof(intake)) });
+    public SkirtBlockBuilder WithLargestDart(Length intake) => With(_options with { LargestDartMm = Inches(intake, 0.25, 4, nameof(intake)) });
 
     /// <summary>Sets the narrowest dart worth sewing; a narrower intake goes to the side seam.</summary>
     /// <param name="intake">0 to 2 in. Default 3/8 in.</param>
     [Pure]
-    public SkirtBlockBuilder WithSmallestDart(Length intake) => With(_options with { SmallestDart = Checked(intake, 0, 2, nameof(intake)) });
+    public SkirtBlockBuilder WithSmallestDart(Length intake) => With(_options with { SmallestDartMm = Inches(intake, 0, 2, nameof(intake)) });
 
     /// <summary>Sets the most that one side seam takes in at the waist; what is over goes back into the darts.</summary>
     /// <param name="shaping">0 to 6 in. Default 1 1/2 in: more makes a bump over the hip.</param>
     [Pure]
-    public SkirtBlockBuilder WithLargestSideShaping(Length shaping) => With(_options with { LargestSideShaping = Checked(shaping, 0, 6, nameof(shaping)) });
+    public SkirtBlockBuilder WithLargestSideShaping(Length shaping) => With(_options with { LargestSideShapingMm = Inches(shaping, 0, 6, nameof(shaping)) });
 
     /// <summary>Brings the hem, and if wanted the centre back, in.</summary>
     /// <remarks>Default <see cref="SkirtFit.Straight"/>.</remarks>
@@ -100,9 +99,5 @@ public sealed class SkirtBlockBuilder
 
     private SkirtBlockBuilder With(SkirtOptions options) => new(_body, options);
 
-    private static Length Checked(Length value, double leastInches, double mostInches, string parameter)
-    {
-        Guard.Millimetres(value, leastInches * 25.4, mostInches * 25.4, parameter);
-        return value;
-    }
+    private static double Inches(Length value, double least, double most, string parameter) => Guard.Millimetres(value, least * 25.4, most * 25.4, parameter);
 }

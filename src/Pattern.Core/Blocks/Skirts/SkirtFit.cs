@@ -22,29 +22,31 @@ public sealed record SkirtFit
     /// <value>Default zero.</value>
     public Length SideHem
     {
-        get;
-        init => field = Checked(value, nameof(SideHem));
+        get => Length.FromMillimeters(SideHemMm);
+        init => SideHemMm = Checked(value, nameof(SideHem));
     }
 
     /// <summary>How far the centre back hem comes in; the centre back is a seam then.</summary>
     /// <value>Default zero.</value>
     public Length CentreBackHem
     {
-        get;
-        init => field = Checked(value, nameof(CentreBackHem));
+        get => Length.FromMillimeters(CentreBackHemMm);
+        init => CentreBackHemMm = Checked(value, nameof(CentreBackHem));
     }
 
     /// <summary>How far the centre back waist comes in; the side seam takes in that much less.</summary>
     /// <value>Default zero.</value>
     public Length CentreBackWaist
     {
-        get;
-        init => field = Checked(value, nameof(CentreBackWaist));
+        get => Length.FromMillimeters(CentreBackWaistMm);
+        init => CentreBackWaistMm = Checked(value, nameof(CentreBackWaist));
     }
 
-    private static Length Checked(Length value, string parameter)
-    {
-        Guard.Millimetres(value, 0, 150, parameter);
-        return value;
-    }
+    internal double SideHemMm { get; private init; }
+
+    internal double CentreBackHemMm { get; private init; }
+
+    internal double CentreBackWaistMm { get; private init; }
+
+    private static double Checked(Length value, string parameter) => Guard.Millimetres(value, 0, 150, parameter);
 }

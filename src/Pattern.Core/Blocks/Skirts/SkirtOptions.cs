@@ -1,37 +1,37 @@
-using UnitsNet;
-
 namespace Pattern.Core.Blocks;
 
-/// <summary>Everything that a skirt block is drafted with besides the body. The builder's methods document each.</summary>
+/// <summary>Everything that a skirt block is drafted with besides the body, in millimetres. The builder's methods document each.</summary>
 internal sealed record SkirtOptions
 {
+    private const double Inch = 25.4;
+
     internal static SkirtOptions Default { get; } = new();
 
     internal ShapingTable Table { get; init; } = ShapingTable.Proportional;
 
-    internal Length WaistEase { get; init; } = Length.Zero;
+    internal double WaistEaseMm { get; init; }
 
-    internal Length HipEase { get; init; } = Length.FromInches(1);
+    internal double HipEaseMm { get; init; } = 1 * Inch;
 
-    internal Length SkirtLength { get; init; } = Length.FromInches(24);
+    internal double LengthMm { get; init; } = 24 * Inch;
 
     internal SkirtLevels Levels { get; init; } = new();
 
-    internal Length SideLift { get; init; } = Length.FromInches(0.5);
+    internal double SideLiftMm { get; init; } = 0.5 * Inch;
 
-    internal Length CentreBackLift { get; init; } = Length.FromInches(0.25);
+    internal double CentreBackLiftMm { get; init; } = 0.25 * Inch;
 
-    internal Length? CentreFrontDrop { get; init; }
+    internal double? CentreFrontDropMm { get; init; }
 
     internal DartPlan FrontDarts { get; init; } = new();
 
     internal DartPlan BackDarts { get; init; } = new();
 
-    internal Length LargestDart { get; init; } = Length.FromInches(1.25);
+    internal double LargestDartMm { get; init; } = 1.25 * Inch;
 
-    internal Length SmallestDart { get; init; } = Length.FromInches(0.375);
+    internal double SmallestDartMm { get; init; } = 0.375 * Inch;
 
-    internal Length LargestSideShaping { get; init; } = Length.FromInches(1.5);
+    internal double LargestSideShapingMm { get; init; } = 1.5 * Inch;
 
     internal SkirtFit Fit { get; init; } = SkirtFit.Straight;
 

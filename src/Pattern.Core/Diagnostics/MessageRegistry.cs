@@ -32,6 +32,25 @@ internal static class MessageRegistry
         [DiagnosticCode.BodyMeasurementUnreadable] = (Severity.Error, "{0} cannot be read. {1} Write this measurement again."),
         [DiagnosticCode.BodyMeasurementMissing] = (Severity.Error, "{0} is needed for {1}, and was not measured{2}. Take it, and add it to the body measurements."),
         [DiagnosticCode.NameEmpty] = (Severity.Error, "{0} is empty. Give it a name that a reader of the draft will understand."),
+
+        [DiagnosticCode.ShapingTableEmpty] = (Severity.Error, "The shaping table \"{0}\" has no rows. Add at least one."),
+        [DiagnosticCode.ShapingOutsideTable] = (Severity.Error, "The difference between hip and waist is {0}; the shaping table \"{1}\" covers {2} to {3}. Add a row, or let the table clamp what lies outside."),
+        [DiagnosticCode.ShapingFigureUnreadable] = (Severity.Error, "The shaping table cannot be read at {0}. {1} Correct this figure."),
+        [DiagnosticCode.ShapingIntakeNegative] = (Severity.Error, "The shaping table has a negative dart intake at {0}: {1}. Write 0 where there is no dart."),
+        [DiagnosticCode.ShapingFigureTooLarge] = (Severity.Error, "The shaping table has {1} at {0}; allowed is up to {2}, either sign. Look at its unit."),
+        [DiagnosticCode.ShapingDifferenceOutOfOrder] = (Severity.Error, "The shaping table is out of order at {0}: the difference {1} follows {2}. Sort the rows by difference, the smallest first."),
+        [DiagnosticCode.ShapingDifferenceTwice] = (Severity.Error, "The shaping table has a difference twice at {0}: {1} follows {2}. Remove one of the two rows."),
+        [DiagnosticCode.ShapingNameBroken] = (Severity.Error, "{0} has more than one line. Give the table a name on one line."),
+        [DiagnosticCode.ShapingDirectiveUnknown] = (Severity.Error, "The shaping table has an unknown directive on line {0}: {1}. Use name, unit, lookup or outside; start a remark with ##."),
+        [DiagnosticCode.ShapingDirectiveWrong] = (Severity.Error, "The shaping table has a wrong directive on line {0}: {1} is \"{2}\". Write {3}."),
+        [DiagnosticCode.ShapingDirectiveTwice] = (Severity.Error, "The shaping table has a directive for the second time on line {0}: {1}. Remove one of the two."),
+        [DiagnosticCode.ShapingDirectiveLate] = (Severity.Error, "The shaping table has a directive below its column names on line {0}: {1}. Move it above them."),
+        [DiagnosticCode.ShapingColumnUnknown] = (Severity.Error, "The shaping table has an unknown column at {0}. Write the columns {1}, in any order, parted by commas."),
+        [DiagnosticCode.ShapingColumnTwice] = (Severity.Error, "The shaping table has a column for the second time at {0}. Remove one of the two."),
+        [DiagnosticCode.ShapingColumnMissing] = (Severity.Error, "The shaping table lacks a column on line {0}: {1}. Write the columns {2}, in any order, parted by commas."),
+        [DiagnosticCode.ShapingCellsMiscounted] = (Severity.Error, "The shaping table has {1} figures on line {0}; its columns are {2}. Write one figure per column."),
+        [DiagnosticCode.ShapingUnitMissing] = (Severity.Error, "The shaping table has figures on line {0} and has not said their unit. Write # unit: in, or # unit: cm, above the column names."),
+        [DiagnosticCode.ShapingQuoteOpen] = (Severity.Error, "The shaping table opens a quote on line {0}, column {1}, and does not close it. Close it on the same line."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -72,16 +72,14 @@ internal struct TapeReader
             return _failure!.Value;
         }
 
-        // One rounding only: numerator and denominator are whole or short decimals, and so is every unit in millimetres.
-        decimal exactMm = numerator * MillimetresOf(unit);
-        double millimetres = (double)exactMm / denominator;
+        double millimetres = Nearest(numerator * MillimetresOf(unit)) / denominator;
         if (millimetres > Tape.LongestMm)
         {
             _at = start;
             return Failure(DiagnosticCode.LengthTooLarge, Length.FromMillimeters(Tape.LongestMm));
         }
 
-        double value = (double)numerator / denominator;
+        double value = Nearest(numerator) / denominator;
         return negative ? new TapeReading(-value, unit, -millimetres) : new TapeReading(value, unit, millimetres);
     }
 
@@ -308,6 +306,9 @@ internal struct TapeReader
 
         return null;
     }
+
+    // The double next to it: the cast rounds twice where there are more than 15 digits, and would not read back what was printed.
+    private static double Nearest(decimal exact) => double.Parse(exact.ToString(CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 
     private static decimal MillimetresOf(LengthUnit unit) => unit switch
     {

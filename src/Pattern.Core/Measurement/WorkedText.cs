@@ -19,6 +19,9 @@ internal static class WorkedText
     }
 
     internal static string Describe(WorkedLength length, TapeStep step, TapeStyle style)
+        => DescribeBare(length, step, style) + TapeText.UnitSuffix(step, style);
+
+    internal static string DescribeBare(WorkedLength length, TapeStep step, TapeStyle style)
     {
         var writer = new Writer(step, style);
         if (length.First is null)
@@ -32,7 +35,7 @@ internal static class WorkedText
             writer.WriteFigure(length.ValueMm);
         }
 
-        return writer.Text.Append(TapeText.UnitSuffix(step, style)).ToString();
+        return writer.Text.ToString();
     }
 
     internal static string WithName(WorkedLength length, TapeStep step, TapeStyle style)

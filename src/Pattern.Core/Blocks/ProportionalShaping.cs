@@ -14,33 +14,29 @@ internal sealed class ProportionalShaping() : ShapingTable("proportional law")
 
     internal override string Describe(ShapingReading reading, TapeStep step)
     {
-        string text = Name + " for " + WorkedLength.GivenMm("the difference", reading.Query.DifferenceMm).Describe(step);
-        return reading.Query.DifferenceMm > 0.0 ? text : text + ": no darts, the waist is as large as the hip";
+        string text = Name + " for " + WorkedText.NameAndFigure(reading.Query.Difference, step);
+        return reading.Query.Difference.ValueMm > 0.0 ? text : text + ": no darts, the waist is as large as the hip";
     }
 
     private protected override ShapingReading ReadChecked(ShapingQuery query)
     {
-        WorkedLength waist = WorkedLength.MeasuredMm("waist girth", query.WaistGirthMm);
-        WorkedLength hip = WorkedLength.MeasuredMm("hip girth", query.HipGirthMm);
-        WorkedLength difference = (hip - waist).Named("difference");
+        WorkedLength wider = query.Difference.DividedBy(WiderPart).Named("back wider than front");
+        WorkedLength box = WithEase(query.HipGirth, query.HipEase).Half();
+        WorkedLength front = (box - wider).Half().Named("front hip width");
+        WorkedLength back = (front + wider).Named("back hip width");
+        WorkedLength waist = WithEase(query.WaistGirth, query.WaistEase).Quarter();
 
-        WorkedLength wider = difference.DividedBy(WiderPart);
-        WorkedLength box = WithEase(hip, "hip ease", query.HipEaseMm).Half();
-        WorkedLength front = (box - wider).Half();
-        WorkedLength waistQuarter = WithEase(waist, "waist ease", query.WaistEaseMm).Quarter();
-
-        bool hasDarts = query.DifferenceMm > 0.0;
+        bool hasDarts = query.Difference.ValueMm > 0.0;
         return new ShapingReading(
             this,
             query,
-            wider.Named("back wider by"),
-            hasDarts ? Intake(front.Named("front hip width"), waistQuarter).Named("front dart intake") : WorkedLength.GivenMm("front dart intake", 0.0),
-            hasDarts ? Intake((front + wider).Named("back hip width"), waistQuarter).Named("back dart intake") : WorkedLength.GivenMm("back dart intake", 0.0),
-            NotNegative(difference.DividedBy(DropPart).AtMost(MostDrop)).Named("centre front drop"));
+            wider,
+            hasDarts ? Intake(front, waist).Named("front dart intake") : WorkedLength.GivenMm("front dart intake", 0.0),
+            hasDarts ? Intake(back, waist).Named("back dart intake") : WorkedLength.GivenMm("back dart intake", 0.0),
+            NotNegative(query.Difference.DividedBy(DropPart).AtMost(MostDrop)).Named("centre front drop"));
     }
 
-    private static WorkedLength WithEase(WorkedLength girth, string name, double easeMm)
-        => easeMm == 0.0 ? girth : girth + WorkedLength.GivenMm(name, easeMm);
+    private static WorkedLength WithEase(WorkedLength girth, WorkedLength ease) => ease.ValueMm == 0.0 ? girth : girth + ease;
 
     // Half of what a panel has to lose goes into its darts, the other half into the side seam.
     private static WorkedLength Intake(WorkedLength hipWidth, WorkedLength waistQuarter) => NotNegative((hipWidth - waistQuarter).Half());

@@ -1,11 +1,12 @@
 using System;
 using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
 using UnitsNet;
 
 namespace Pattern.Core.Blocks;
 
-/// <summary>What a shaping table is asked for: the body, and the ease that the block is to have.</summary>
+/// <summary>What a shaping table is asked for: the body, and the ease that the block is to have, each with its working.</summary>
 /// <remarks>A table of rows looks at the <see cref="Difference"/> only; a law may look at everything.</remarks>
 public sealed class ShapingQuery
 {
@@ -14,40 +15,34 @@ public sealed class ShapingQuery
     private const double MostGirthMm = 10_000.0;
     private const double MostEaseMm = 5_000.0;
 
-    private ShapingQuery(double waistGirthMm, double hipGirthMm, double hipEaseMm, double waistEaseMm)
+    private static readonly WorkedLength NoHipEase = WorkedLength.GivenMm("hip ease", 0.0);
+    private static readonly WorkedLength NoWaistEase = WorkedLength.GivenMm("waist ease", 0.0);
+
+    internal ShapingQuery(WorkedLength waistGirth, WorkedLength hipGirth, WorkedLength waistEase, WorkedLength hipEase)
     {
-        WaistGirthMm = waistGirthMm;
-        HipGirthMm = hipGirthMm;
-        HipEaseMm = hipEaseMm;
-        WaistEaseMm = waistEaseMm;
+        WaistGirth = waistGirth;
+        HipGirth = hipGirth;
+        WaistEase = waistEase;
+        HipEase = hipEase;
+        Difference = (hipGirth - waistGirth).Named("waist-hip difference");
     }
 
     /// <summary>Around the waist of the body.</summary>
-    public Length WaistGirth => Length.FromMillimeters(WaistGirthMm);
+    public WorkedLength WaistGirth { get; }
 
     /// <summary>Around the hip of the body.</summary>
-    public Length HipGirth => Length.FromMillimeters(HipGirthMm);
+    public WorkedLength HipGirth { get; }
 
-    /// <summary>What the block measures more than the body around the hip.</summary>
+    /// <summary>What the block measures more than the body around the waist, in all.</summary>
     /// <value>None, unless asked for.</value>
-    public Length HipEase => Length.FromMillimeters(HipEaseMm);
+    public WorkedLength WaistEase { get; }
 
-    /// <summary>What the block measures more than the body around the waist.</summary>
+    /// <summary>What the block measures more than the body around the hip, in all.</summary>
     /// <value>None, unless asked for.</value>
-    public Length WaistEase => Length.FromMillimeters(WaistEaseMm);
+    public WorkedLength HipEase { get; }
 
-    /// <summary>Hip girth less waist girth, of the body alone; negative where the waist is larger.</summary>
-    public Length Difference => Length.FromMillimeters(DifferenceMm);
-
-    internal double WaistGirthMm { get; }
-
-    internal double HipGirthMm { get; }
-
-    internal double HipEaseMm { get; }
-
-    internal double WaistEaseMm { get; }
-
-    internal double DifferenceMm => HipGirthMm - WaistGirthMm;
+    /// <summary>Hip girth less waist girth, of the body alone: what the rows of a table are keyed by. Negative where the waist is larger.</summary>
+    public WorkedLength Difference { get; }
 
     /// <summary>Asks for a body, without any ease.</summary>
     /// <param name="waistGirth">Around the waist; more than nothing, up to 10 m.</param>
@@ -55,26 +50,22 @@ public sealed class ShapingQuery
     /// <exception cref="ArgumentOutOfRangeException">A girth is out of range.</exception>
     [Pure]
     public static ShapingQuery For(Length waistGirth, Length hipGirth) => new(
-        Guard.Millimetres(waistGirth, LeastGirthMm, MostGirthMm, nameof(waistGirth)),
-        Guard.Millimetres(hipGirth, LeastGirthMm, MostGirthMm, nameof(hipGirth)),
-        0.0,
-        0.0);
+        WorkedLength.MeasuredMm("waist girth", Guard.Millimetres(waistGirth, LeastGirthMm, MostGirthMm, nameof(waistGirth))),
+        WorkedLength.MeasuredMm("hip girth", Guard.Millimetres(hipGirth, LeastGirthMm, MostGirthMm, nameof(hipGirth))),
+        NoWaistEase,
+        NoHipEase);
 
     /// <summary>The same body with this ease around the whole hip.</summary>
     /// <param name="ease">Negative for cloth that stretches.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ease is larger than 5 m.</exception>
     [Pure]
     public ShapingQuery WithHipEase(Length ease)
-        => new(WaistGirthMm, HipGirthMm, Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease)), WaistEaseMm);
+        => new(WaistGirth, HipGirth, WaistEase, WorkedLength.GivenMm("hip ease", Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease))));
 
     /// <summary>The same body with this ease around the whole waist.</summary>
     /// <param name="ease">Negative for cloth that stretches.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ease is larger than 5 m.</exception>
     [Pure]
     public ShapingQuery WithWaistEase(Length ease)
-        => new(WaistGirthMm, HipGirthMm, HipEaseMm, Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease)));
-
-    /// <summary>The trusted way in, for drafts that have checked their measurements.</summary>
-    internal static ShapingQuery FromMm(double waistGirthMm, double hipGirthMm, double hipEaseMm, double waistEaseMm)
-        => new(waistGirthMm, hipGirthMm, hipEaseMm, waistEaseMm);
+        => new(WaistGirth, HipGirth, WorkedLength.GivenMm("waist ease", Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease))), HipEase);
 }

@@ -1,21 +1,26 @@
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using Pattern.Core.Measurement;
-using UnitsNet;
 
 namespace Pattern.Core.Blocks;
 
 /// <summary>What a shaping table answered for one body, and which row or law served.</summary>
 public sealed class ShapingReading
 {
-    internal ShapingReading(ShapingTable table, ShapingQuery query, WorkedLength backWider, WorkedLength frontDart, WorkedLength backDart, WorkedLength frontDrop)
+    internal ShapingReading(
+        ShapingTable table,
+        ShapingQuery query,
+        WorkedLength backWider,
+        WorkedLength frontDartIntake,
+        WorkedLength backDartIntake,
+        WorkedLength frontDrop)
     {
         Table = table;
         Query = query;
-        BackWiderWorking = backWider;
-        FrontDartWorking = frontDart;
-        BackDartWorking = backDart;
-        FrontDropWorking = frontDrop;
+        BackWider = backWider;
+        FrontDartIntake = frontDartIntake;
+        BackDartIntake = backDartIntake;
+        FrontDrop = frontDrop;
     }
 
     /// <summary>The table that was read.</summary>
@@ -25,28 +30,16 @@ public sealed class ShapingReading
     public ShapingQuery Query { get; }
 
     /// <summary>How much wider the back panel is than the front at the hip; negative where the front is wider.</summary>
-    public Length BackWider => BackWiderWorking.Value;
+    public WorkedLength BackWider { get; }
 
     /// <summary>What one front panel takes into its darts, all together; never negative.</summary>
-    public Length FrontDartIntake => FrontDartWorking.Value;
+    public WorkedLength FrontDartIntake { get; }
 
     /// <summary>What one back panel takes into its darts, all together; never negative.</summary>
-    public Length BackDartIntake => BackDartWorking.Value;
+    public WorkedLength BackDartIntake { get; }
 
-    /// <summary>How far the waist drops at centre front.</summary>
-    public Length FrontDrop => FrontDropWorking.Value;
-
-    /// <summary>How <see cref="BackWider"/> was worked.</summary>
-    public WorkedLength BackWiderWorking { get; }
-
-    /// <summary>How <see cref="FrontDartIntake"/> was worked.</summary>
-    public WorkedLength FrontDartWorking { get; }
-
-    /// <summary>How <see cref="BackDartIntake"/> was worked.</summary>
-    public WorkedLength BackDartWorking { get; }
-
-    /// <summary>How <see cref="FrontDrop"/> was worked.</summary>
-    public WorkedLength FrontDropWorking { get; }
+    /// <summary>How far the waist drops at centre front. The proportional law never lets it rise; a table of one's own may, by a negative figure.</summary>
+    public WorkedLength FrontDrop { get; }
 
     /// <summary>The rows that served: none for a law, one, or two where the reading is interpolated.</summary>
     public IReadOnlyList<ShapingRow> Rows { get; internal init; } = [];
@@ -54,15 +47,7 @@ public sealed class ShapingReading
     /// <summary>Whether the difference lies outside the table, so that its first or last row had to serve.</summary>
     public bool IsClamped { get; internal init; }
 
-    internal double BackWiderMm => BackWiderWorking.ValueMm;
-
-    internal double FrontDartIntakeMm => FrontDartWorking.ValueMm;
-
-    internal double BackDartIntakeMm => BackDartWorking.ValueMm;
-
-    internal double FrontDropMm => FrontDropWorking.ValueMm;
-
-    /// <summary>What served, in words: <c>wardrobe room: row 8, nearest to the difference 8 1/4 in</c>.</summary>
+    /// <summary>What served, in words: <c>wardrobe room: row 8, nearest to waist-hip difference 8 1/4 in</c>.</summary>
     /// <remarks>A figure that the step cannot show exactly carries a <c>~</c>.</remarks>
     /// <param name="step">The tape and its finest mark.</param>
     [Pure]

@@ -132,13 +132,14 @@ public sealed class TabulatedShaping : ShapingTable
 
     internal override string Describe(ShapingReading reading, TapeStep step)
     {
-        string asked = WorkedLength.GivenMm("the difference", reading.Query.DifferenceMm).Describe(step);
-        string first = WorkedLength.GivenMm("row", reading.Rows[0].DifferenceMm).DescribeBare(step);
+        double differenceMm = reading.Query.Difference.ValueMm;
+        string asked = WorkedText.NameAndFigure(reading.Query.Difference, step);
+        string first = "row " + WorkedText.Figure(reading.Rows[0].DifferenceMm, step);
         string served = reading switch
         {
-            { IsClamped: true } => (ReferenceEquals(reading.Rows[0], _rows[0]) ? "first " : "last ") + first + ", clamped for ",
-            { Rows.Count: 2 } => "between " + first + " and " + WorkedLength.GivenMm("row", reading.Rows[1].DifferenceMm).DescribeBare(step) + ", interpolated for ",
-            _ when IsSame(reading.Rows[0].DifferenceMm, reading.Query.DifferenceMm) => first + " for ",
+            { IsClamped: true } => (ReferenceEquals(reading.Rows[0], _rows[0]) && differenceMm < _rows[0].DifferenceMm ? "first " : "last ") + first + ", clamped for ",
+            { Rows.Count: 2 } => "between " + first + " and row " + WorkedText.Figure(reading.Rows[1].DifferenceMm, step) + ", interpolated for ",
+            _ when IsSame(reading.Rows[0].DifferenceMm, differenceMm) => first + " for ",
             _ when Lookup == ShapingLookup.Nearest => first + ", nearest to ",
             _ => first + ", at or above ",
         };
@@ -152,7 +153,7 @@ public sealed class TabulatedShaping : ShapingTable
             throw new ConstructionException(DiagnosticCode.ShapingTableEmpty, Name);
         }
 
-        double differenceMm = query.DifferenceMm;
+        double differenceMm = query.Difference.ValueMm;
         int above = Array.FindIndex(_rows, row => row.DifferenceMm > differenceMm || IsSame(row.DifferenceMm, differenceMm));
         if (above >= 0 && IsSame(_rows[above].DifferenceMm, differenceMm))
         {
@@ -183,19 +184,19 @@ public sealed class TabulatedShaping : ShapingTable
 
     private ConstructionException Refusal(ShapingQuery query, ShapingRow end) => new(
         DiagnosticCode.ShapingOutsideTable,
-        query.Difference,
+        query.Difference.Value,
         Name,
         _rows[0].Difference,
         _rows[_rows.Length - 1].Difference)
     {
-        Measured = query.Difference,
+        Measured = query.Difference.Value,
         Allowed = end.Difference,
     };
 
     private ShapingReading Answer(ShapingQuery query, ShapingRow row, ShapingRow[] served, bool isClamped) => new(
         this,
         query,
-        WorkedLength.GivenMm("back wider by", row.BackWiderMm),
+        WorkedLength.GivenMm("back wider than front", row.BackWiderMm),
         WorkedLength.GivenMm("front dart intake", row.FrontDartMm),
         WorkedLength.GivenMm("back dart intake", row.BackDartMm),
         WorkedLength.GivenMm("centre front drop", row.FrontDropMm))

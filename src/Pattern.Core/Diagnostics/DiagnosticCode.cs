@@ -20,6 +20,24 @@ public enum DiagnosticCode
     /// <summary>An enum value has no name.</summary>
     ChoiceUnknown = 5,
 
+    /// <summary>A name has no characters, too many, or some that a file or a drawing cannot carry.</summary>
+    NameUnusable = 6,
+
+    /// <summary>A label has no characters, too many, or some that a file or a drawing cannot carry.</summary>
+    LabelUnusable = 7,
+
+    /// <summary>A panel was asked for an edge that it does not have.</summary>
+    EdgeNotOnPanel = 2001,
+
+    /// <summary>Checks of a drawn block failed.</summary>
+    ChecksFailed = 2002,
+
+    /// <summary>No line meets the length that a darted edge has to close to.</summary>
+    WaistNotTrued = 2003,
+
+    /// <summary>A dart is wider than the stretch of seam line that it is folded onto.</summary>
+    DartWiderThanStretch = 2004,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 
@@ -64,6 +82,60 @@ public enum DiagnosticCode
 
     /// <summary>A name that may not be empty or blank was.</summary>
     NameEmpty = 1025,
+
+    /// <summary>A body measurement of one's own has the term of a known one.</summary>
+    BodyMeasurementKnown = 1026,
+
+    /// <summary>A fraction of an inch has no room left: too fine, or too large.</summary>
+    FractionOverflow = 1030,
+
+    /// <summary>A fraction of an inch was asked for in metric.</summary>
+    FractionNotMetric = 1031,
+
+    /// <summary>Nothing moves there, so there is no direction.</summary>
+    DirectionUndefined = 3001,
+
+    /// <summary>A curve parameter lies outside 0 to 1.</summary>
+    ParameterOutOfRange = 3002,
+
+    /// <summary>A scale factor is not greater than zero.</summary>
+    ScaleNotPositive = 3003,
+
+    /// <summary>Both ends of a curve are the same point.</summary>
+    EndsCoincide = 3004,
+
+    /// <summary>An arc goes round more than once.</summary>
+    SweepTooLarge = 3005,
+
+    /// <summary>A path without segments.</summary>
+    PathEmpty = 3006,
+
+    /// <summary>A segment does not begin where the one before ends.</summary>
+    SegmentsDoNotMeet = 3007,
+
+    /// <summary>A closed path has no end to go on from.</summary>
+    PathClosed = 3008,
+
+    /// <summary>A part of a path ends before it begins.</summary>
+    PartEmpty = 3009,
+
+    /// <summary>A segment is of another kind.</summary>
+    SegmentKindWrong = 3010,
+
+    /// <summary>The hip levels of a skirt are in the wrong order or on top of each other.</summary>
+    HipLevelsCrossed = 4001,
+
+    /// <summary>A skirt ends above its lower hip line or its yoke line.</summary>
+    SkirtTooShort = 4002,
+
+    /// <summary>A panel has no room at the hip.</summary>
+    PanelTooNarrow = 4003,
+
+    /// <summary>A dart is too short to sew or reaches past the hip line.</summary>
+    DartLengthImpossible = 4004,
+
+    /// <summary>A dart stands beyond the end of its waistline.</summary>
+    DartOffWaistline = 4005,
 
     /// <summary>A shaping table has no rows.</summary>
     ShapingTableEmpty = 5001,

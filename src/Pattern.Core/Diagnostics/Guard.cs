@@ -43,5 +43,37 @@ internal static class Guard
             ? value
             : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.CountOutOfRange, parameter, value, least, most));
 
+    internal static string Identifier(string text, string parameter)
+    {
+        NotNull(text, parameter);
+        return IsLabel(text) && text.ToLowerInvariant() == text
+            ? text
+            : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameUnusable, parameter, text), parameter);
+    }
+
+    internal static string Label(string text, string parameter)
+    {
+        NotNull(text, parameter);
+        return IsLabel(text) ? text : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.LabelUnusable, parameter, text), parameter);
+    }
+
+    private static bool IsLabel(string text)
+    {
+        static bool IsLetter(char c) => c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z');
+        bool usable = text.Length is >= 1 and <= 40 && IsLetter(text[0]);
+        foreach (char c in text)
+        {
+            usable &= IsLetter(c) || c is (>= '0' and <= '9') or ' ' or '-';
+        }
+
+        return usable;
+    }
+
+    /// <summary>A choice of an enum whose values count up from zero.</summary>
+    internal static int Choice(int value, int count, string parameter)
+        => value >= 0 && value < count
+            ? value
+            : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.ChoiceUnknown, parameter, value));
+
     internal static bool IsFinite(double value) => !double.IsNaN(value) && !double.IsInfinity(value);
 }

@@ -127,9 +127,6 @@ public sealed class WorkedLength
     /// <summary>The name, where there is one, and the working in sixteenths of an inch.</summary>
     public override string ToString() => WorkedText.WithName(this, TapeStep.Sixteenth, TapeStyle.Plain);
 
-    /// <summary>As <see cref="Describe"/> in plain style, without the unit.</summary>
-    internal string DescribeBare(TapeStep step) => WorkedText.DescribeBare(this, step, TapeStyle.Plain);
-
     internal static WorkedLength MeasuredMm(string name, double valueMm) => new(WorkedOperation.Measured, valueMm, name, null, null, 1.0);
 
     internal static WorkedLength GivenMm(string? name, double valueMm) => new(WorkedOperation.Given, valueMm, name, null, null, 1.0);

@@ -17,11 +17,11 @@ public class ProportionalShapingTests
     {
         ShapingReading reading = Read("32", "40", "1");
 
-        Assert.Equal(0.5, reading.BackWider.Inches, 12);
-        Assert.Equal(1.0, reading.FrontDartIntake.Inches, 12);
-        Assert.Equal(1.25, reading.BackDartIntake.Inches, 12);
-        Assert.Equal(1.0, reading.FrontDrop.Inches, 12);
-        Assert.Equal("proportional law for the difference 8 in", reading.Describe(TapeStep.Eighth));
+        Assert.Equal(0.5, reading.BackWider.Value.Inches, 12);
+        Assert.Equal(1.0, reading.FrontDartIntake.Value.Inches, 12);
+        Assert.Equal(1.25, reading.BackDartIntake.Value.Inches, 12);
+        Assert.Equal(1.0, reading.FrontDrop.Value.Inches, 12);
+        Assert.Equal("proportional law for waist-hip difference 8 in", reading.Describe(TapeStep.Eighth));
         Assert.False(reading.IsClamped);
         Assert.Empty(reading.Rows);
     }
@@ -31,10 +31,10 @@ public class ProportionalShapingTests
     {
         ShapingReading reading = Read("32", "40", "1", "1/2");
 
-        Assert.Equal("1/16 of difference 8 = 1/2 in", reading.BackWiderWorking.Describe(TapeStep.Eighth));
-        Assert.Equal("1/2 of (front hip width 10 - 1/4 of (waist girth 32 + waist ease 1/2)) = 15/16 in", reading.FrontDartWorking.Describe(TapeStep.Sixteenth));
-        Assert.Equal("1/2 of (back hip width 10 1/2 - 1/4 of (waist girth 32 + waist ease 1/2)) = 1 3/16 in", reading.BackDartWorking.Describe(TapeStep.Sixteenth));
-        Assert.Equal("1/8 of difference 8, at most 1 1/4 = 1 in", reading.FrontDropWorking.Describe(TapeStep.Eighth));
+        Assert.Equal("1/16 of waist-hip difference 8 = 1/2 in", reading.BackWider.Describe(TapeStep.Eighth));
+        Assert.Equal("1/2 of (front hip width 10 - 1/4 of (waist girth 32 + waist ease 1/2)) = 15/16 in", reading.FrontDartIntake.Describe(TapeStep.Sixteenth));
+        Assert.Equal("1/2 of (back hip width 10 1/2 - 1/4 of (waist girth 32 + waist ease 1/2)) = 1 3/16 in", reading.BackDartIntake.Describe(TapeStep.Sixteenth));
+        Assert.Equal("1/8 of waist-hip difference 8, at most 1 1/4 = 1 in", reading.FrontDrop.Describe(TapeStep.Eighth));
     }
 
     // Closed form of the law in section 2 of the trade's rules, worked by hand: D = 16, box = 20 1/2, back wider by 1.
@@ -43,10 +43,10 @@ public class ProportionalShapingTests
     {
         ShapingReading reading = Read("24", "40", "1");
 
-        Assert.Equal(31.75, reading.FrontDrop.Millimeters, 12);
-        Assert.Equal(1.0, reading.BackWider.Inches, 12);
-        Assert.Equal((9.75 - 6.0) / 2, reading.FrontDartIntake.Inches, 12);
-        Assert.Equal((10.75 - 6.0) / 2, reading.BackDartIntake.Inches, 12);
+        Assert.Equal(31.75, reading.FrontDrop.Value.Millimeters, 12);
+        Assert.Equal(1.0, reading.BackWider.Value.Inches, 12);
+        Assert.Equal((9.75 - 6.0) / 2, reading.FrontDartIntake.Value.Inches, 12);
+        Assert.Equal((10.75 - 6.0) / 2, reading.BackDartIntake.Value.Inches, 12);
     }
 
     [Theory]
@@ -56,10 +56,10 @@ public class ProportionalShapingTests
     {
         ShapingReading reading = Read(waist, hip, "4");
 
-        Assert.Equal(backWiderInches, reading.BackWider.Inches, 12);
-        Assert.Equal(0.0, reading.FrontDartIntake.Inches);
-        Assert.Equal(0.0, reading.BackDartIntake.Inches);
-        Assert.Equal(0.0, reading.FrontDrop.Inches);
+        Assert.Equal(backWiderInches, reading.BackWider.Value.Inches, 12);
+        Assert.Equal(0.0, reading.FrontDartIntake.Value.Inches);
+        Assert.Equal(0.0, reading.BackDartIntake.Value.Inches);
+        Assert.Equal(0.0, reading.FrontDrop.Value.Inches);
         Assert.EndsWith("no darts, the waist is as large as the hip", reading.Describe(TapeStep.Eighth));
     }
 
@@ -69,8 +69,8 @@ public class ProportionalShapingTests
     {
         ShapingReading reading = Read("38", "40", "0", "4");
 
-        Assert.Equal(0.0, reading.FrontDartIntake.Inches);
-        Assert.EndsWith(", at least 0 = 0 in", reading.FrontDartWorking.Describe(TapeStep.Eighth));
+        Assert.Equal(0.0, reading.FrontDartIntake.Value.Inches);
+        Assert.EndsWith(", at least 0 = 0 in", reading.FrontDartIntake.Describe(TapeStep.Eighth));
     }
 
     // The difference of girths that no double holds exactly must not lose the law its round figures.
@@ -83,7 +83,7 @@ public class ProportionalShapingTests
         ShapingReading plain = Query(waistMm, differenceMm, 1.0);
         ShapingReading scaled = Query(waistMm, differenceMm, scale);
 
-        bool Same(Length one, Length other) => System.Math.Abs(one.Millimeters * scale - other.Millimeters) < 1e-9;
+        bool Same(WorkedLength one, WorkedLength other) => System.Math.Abs(one.Value.Millimeters * scale - other.Value.Millimeters) < 1e-9;
         return Same(plain.BackWider, scaled.BackWider) && Same(plain.FrontDartIntake, scaled.FrontDartIntake) && Same(plain.BackDartIntake, scaled.BackDartIntake)
             && Same(plain.FrontDrop, scaled.FrontDrop);
     }
@@ -95,10 +95,10 @@ public class ProportionalShapingTests
         (ushort small, ushort large) = one <= other ? (one, other) : (other, one);
         ShapingReading less = Query(waistMm, small * 0.006, 1.0);
         ShapingReading more = Query(waistMm, large * 0.006, 1.0);
-        return less.FrontDartIntake.Millimeters <= more.FrontDartIntake.Millimeters + 1e-9
-            && less.BackDartIntake.Millimeters <= more.BackDartIntake.Millimeters + 1e-9
-            && less.FrontDrop.Millimeters <= more.FrontDrop.Millimeters + 1e-9
-            && less.BackWider.Millimeters <= more.BackWider.Millimeters + 1e-9;
+        return less.FrontDartIntake.Value.Millimeters <= more.FrontDartIntake.Value.Millimeters + 1e-9
+            && less.BackDartIntake.Value.Millimeters <= more.BackDartIntake.Value.Millimeters + 1e-9
+            && less.FrontDrop.Value.Millimeters <= more.FrontDrop.Value.Millimeters + 1e-9
+            && less.BackWider.Value.Millimeters <= more.BackWider.Value.Millimeters + 1e-9;
     }
 
     private static ShapingReading Query(double waistMm, double differenceMm, double scale) => ShapingTable.Proportional.Read(

@@ -34,7 +34,7 @@ public class TabulatedShapingTests
         ShapingReading reading = Table.ReadBy(lookup).Read(Body(difference));
 
         Assert.Equal(row, reading.Rows.Single().Difference.Inches, 9);
-        Assert.Equal(reading.Rows.Single().FrontDart.Millimeters, reading.FrontDartIntake.Millimeters, 12);
+        Assert.Equal(reading.Rows.Single().FrontDart.Millimeters, reading.FrontDartIntake.Value.Millimeters, 12);
         Assert.False(reading.IsClamped);
     }
 
@@ -44,26 +44,26 @@ public class TabulatedShapingTests
     {
         ShapingReading reading = Table.ReadBy(ShapingLookup.Interpolated).Read(Body(9));
 
-        Assert.Equal(0.5625, reading.BackWider.Inches, 9);
-        Assert.Equal(1.125, reading.FrontDartIntake.Inches, 9);
-        Assert.Equal(1.4375, reading.BackDartIntake.Inches, 9);
-        Assert.Equal(1.0625, reading.FrontDrop.Inches, 9);
-        Assert.Equal("wardrobe room: between row 8 and row 12, interpolated for the difference 9 in", reading.Describe(TapeStep.Eighth));
+        Assert.Equal(0.5625, reading.BackWider.Value.Inches, 9);
+        Assert.Equal(1.125, reading.FrontDartIntake.Value.Inches, 9);
+        Assert.Equal(1.4375, reading.BackDartIntake.Value.Inches, 9);
+        Assert.Equal(1.0625, reading.FrontDrop.Value.Inches, 9);
+        Assert.Equal("wardrobe room: between row 8 and row 12, interpolated for waist-hip difference 9 in", reading.Describe(TapeStep.Eighth));
     }
 
     [Fact]
     public void Describe_SaysWhichRowServedAndWhy()
     {
-        Assert.Equal("wardrobe room: row 8 for the difference 8 in", Table.Read(Body(8)).Describe(TapeStep.Eighth));
-        Assert.Equal("wardrobe room: row 8, nearest to the difference 8 1/4 in", Table.Read(Body(8.25)).Describe(TapeStep.Eighth));
-        Assert.Equal("wardrobe room: row 12, at or above the difference 8 1/4 in", Table.ReadBy(ShapingLookup.AtOrAbove).Read(Body(8.25)).Describe(TapeStep.Eighth));
-        Assert.Equal("wardrobe room: row ~20.3, nearest to the difference 21.0 cm", Table.Read(Body(21 / 2.54)).Describe(TapeStep.Millimeter));
+        Assert.Equal("wardrobe room: row 8 for waist-hip difference 8 in", Table.Read(Body(8)).Describe(TapeStep.Eighth));
+        Assert.Equal("wardrobe room: row 8, nearest to waist-hip difference 8 1/4 in", Table.Read(Body(8.25)).Describe(TapeStep.Eighth));
+        Assert.Equal("wardrobe room: row 12, at or above waist-hip difference 8 1/4 in", Table.ReadBy(ShapingLookup.AtOrAbove).Read(Body(8.25)).Describe(TapeStep.Eighth));
+        Assert.Equal("wardrobe room: row ~20.3, nearest to waist-hip difference 21.0 cm", Table.Read(Body(21 / 2.54)).Describe(TapeStep.Millimeter));
     }
 
     [Theory]
-    [InlineData(3, "wardrobe room: first row 6, clamped for the difference 3 in", 0.75)]
-    [InlineData(-2, "wardrobe room: first row 6, clamped for the difference -2 in", 0.75)]
-    [InlineData(14, "wardrobe room: last row 12, clamped for the difference 14 in", 1.5)]
+    [InlineData(3, "wardrobe room: first row 6, clamped for waist-hip difference 3 in", 0.75)]
+    [InlineData(-2, "wardrobe room: first row 6, clamped for waist-hip difference -2 in", 0.75)]
+    [InlineData(14, "wardrobe room: last row 12, clamped for waist-hip difference 14 in", 1.5)]
     public void Read_OutsideAClampedTable_TakesTheEndRowAndSaysSo(double difference, string served, double frontDart)
     {
         foreach (ShapingLookup lookup in new[] { ShapingLookup.Nearest, ShapingLookup.AtOrAbove, ShapingLookup.Interpolated })
@@ -72,7 +72,7 @@ public class TabulatedShapingTests
 
             Assert.True(reading.IsClamped);
             Assert.Equal(served, reading.Describe(TapeStep.Eighth));
-            Assert.Equal(frontDart, reading.FrontDartIntake.Inches, 9);
+            Assert.Equal(frontDart, reading.FrontDartIntake.Value.Inches, 9);
         }
     }
 
@@ -110,8 +110,8 @@ public class TabulatedShapingTests
         ShapingReading less = table.Read(Body(6 + 6 * small / ushort.MaxValue));
         ShapingReading more = table.Read(Body(6 + 6 * large / ushort.MaxValue));
 
-        bool between = less.Rows[0].BackDart <= less.BackDartIntake && less.BackDartIntake <= less.Rows[less.Rows.Count - 1].BackDart;
-        return between && less.BackDartIntake <= more.BackDartIntake && less.FrontDrop <= more.FrontDrop;
+        bool between = less.Rows[0].BackDart <= less.BackDartIntake.Value && less.BackDartIntake.Value <= less.Rows[less.Rows.Count - 1].BackDart;
+        return between && less.BackDartIntake.Value <= more.BackDartIntake.Value && less.FrontDrop.Value <= more.FrontDrop.Value;
     }
 
     [Fact]

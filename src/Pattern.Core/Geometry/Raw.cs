@@ -1,0 +1,38 @@
+using System;
+using System.Runtime.CompilerServices;
+
+namespace Pattern.Core.Geometry;
+
+/// <summary>Plain arithmetic that every curve needs.</summary>
+internal static class Raw
+{
+    /// <summary>Relative rounding of a double: half a unit in the last place.</summary>
+    internal const double Epsilon = 1.1102230246251565e-16;
+
+    // Squares neither overflow nor vanish between these bounds, so the plain root is right.
+    private const double LeastSafe = 1e-140;
+    private const double MostSafe = 1e150;
+
+    /// <summary>Length of a vector; safe for very small and very large components.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static double Hypot(double x, double y)
+    {
+        double squared = (x * x) + (y * y);
+        return squared > LeastSafe && squared < MostSafe ? Math.Sqrt(squared) : HypotScaled(x, y);
+    }
+
+    internal static double Clamp(double value, double least, double most) => value < least ? least : value > most ? most : value;
+
+    private static double HypotScaled(double x, double y)
+    {
+        double larger = Math.Max(Math.Abs(x), Math.Abs(y));
+        if (larger == 0 || double.IsNaN(larger) || double.IsInfinity(larger))
+        {
+            return larger;
+        }
+
+        x /= larger;
+        y /= larger;
+        return larger * Math.Sqrt((x * x) + (y * y));
+    }
+}

@@ -1,0 +1,32 @@
+using Pattern.Core.Geometry;
+using UnitsNet;
+
+namespace Pattern.Core.Panels;
+
+/// <summary>A mark on an edge that has to meet its twin.</summary>
+public readonly struct Notch
+{
+    private readonly double _fromStartMm;
+
+    internal Notch(EdgeName edge, Point2D position, double fromStartMm, int count)
+    {
+        Edge = edge;
+        Position = position;
+        _fromStartMm = fromStartMm;
+        Count = count;
+    }
+
+    /// <summary>The edge that carries the mark.</summary>
+    public EdgeName Edge { get; }
+
+    /// <summary>Where on the seam line the mark stands.</summary>
+    public Point2D Position { get; }
+
+    /// <summary>How many cuts make the mark. Common practice: one for a front, two for a back.</summary>
+    public int Count { get; }
+
+    /// <summary>Along the sewn edge from its start, darts closed.</summary>
+    public Length DistanceFromStart => Length.FromMillimeters(_fromStartMm);
+
+    internal double FromStartMm => _fromStartMm;
+}

@@ -38,6 +38,45 @@ public enum DiagnosticCode
     /// <summary>A dart is wider than the stretch of seam line that it is folded onto.</summary>
     DartWiderThanStretch = 2004,
 
+    /// <summary>A panel was asked for a dart that it does not have.</summary>
+    DartNotOnEdge = 2005,
+
+    /// <summary>A panel has too few edges to close.</summary>
+    PanelNotClosed = 2006,
+
+    /// <summary>Two edges that should meet do not.</summary>
+    EdgesApart = 2007,
+
+    /// <summary>Two edges of a panel have the same name.</summary>
+    EdgeNamedTwice = 2008,
+
+    /// <summary>A place lies beyond the ends of its edge.</summary>
+    PlaceOffEdge = 2009,
+
+    /// <summary>The apex of a dart would lie outside the panel.</summary>
+    ApexOutsidePanel = 2010,
+
+    /// <summary>The intake of a dart is wider than the seam line it is taken out of.</summary>
+    DartWiderThanEdge = 2011,
+
+    /// <summary>A cut or a leg would cross a dart.</summary>
+    CutCrossesDart = 2012,
+
+    /// <summary>A cut would leave the panel on its way.</summary>
+    CutLeavesPanel = 2013,
+
+    /// <summary>A dart was to be moved onto its own place.</summary>
+    TransferOntoItself = 2014,
+
+    /// <summary>A panel cannot be closed flat: the dart ends inside it.</summary>
+    DartNotFlat = 2015,
+
+    /// <summary>Darts that do not share an apex cannot be merged.</summary>
+    DartsApart = 2016,
+
+    /// <summary>The outline of a panel would cross itself.</summary>
+    OutlineWouldCross = 2017,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 

@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
-using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
@@ -265,7 +264,7 @@ public class SkirtBlockTests
     }
 
     internal static Point2D[] Points(SkirtBlock block)
-        => [.. new[] { block.Back, block.Front }.SelectMany(p => p.CapOutline().Segments).SelectMany(s => s.Kind == PathSegmentKind.Cubic
+        => [.. new[] { block.Back, block.Front }.SelectMany(p => p.SeamOutline().Segments).SelectMany(s => s.Kind == PathSegmentKind.Cubic
             ? new[] { s.AsCubic().Start, s.AsCubic().StartControl, s.AsCubic().EndControl, s.AsCubic().End }
             : [s.Start, s.End])];
 

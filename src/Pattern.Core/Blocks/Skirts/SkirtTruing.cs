@@ -58,7 +58,7 @@ internal sealed class SkirtTruing
 
     private Panel ToPanel(SkirtQuarter quarter, WaistTruing waist, int notchCount)
     {
-        PanelEdge waistEdge = waist.ToEdge(EdgeName.Waist);
+        PanelEdge waistEdge = waist.ToEdge(EdgeName.Waist, EdgeRole.Opening);
         CubicBezier? sideBelow = quarter.SideSeamBelow is { } below ? Swept(below) : null;
         CubicBezier? centreBelow = quarter.CentreSeamBelow is { } centre ? Swept(centre) : null;
         Point2D sideHem = sideBelow?.End ?? quarter.SideHem.Position;
@@ -77,12 +77,20 @@ internal sealed class SkirtTruing
             quarter.Names.Panel,
             [
                 waistEdge,
-                new PanelEdge(EdgeName.SideSeam, side),
-                new PanelEdge(EdgeName.Hem, Hem(quarter, sideHem, sideBelow, centreHem, centreBelow)),
-                new PanelEdge(EdgeName.Centre, Centre(quarter, centreHem, centreBelow)),
+                new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, side),
+                new PanelEdge(EdgeName.Hem, EdgeRole.Hem, Hem(quarter, sideHem, sideBelow, centreHem, centreBelow)),
+                new PanelEdge(EdgeName.Centre, EdgeRole.Centre, Centre(quarter, centreHem, centreBelow)),
             ],
-            Grainline(quarter),
-            [new Notch(EdgeName.SideSeam, _draft.SideLowerHip, hipFromWaistMm, notchCount)]);
+            new PanelFeatures(
+                Grainline(quarter),
+                [new Notch(EdgeName.SideSeam, _draft.SideLowerHip, hipFromWaistMm, notchCount)],
+                [
+                    quarter.CentreWaist,
+                    new Landmark(quarter.SideWaist.Name, waistEdge.End),
+                    new Landmark(SkirtNames.SideLowerHip, _draft.SideLowerHip),
+                    quarter.CentreLowerHip,
+                ],
+                []));
     }
 
     /// <summary>Lengthens a seam that comes in until a hem square to it sweeps smoothly into the level hem.</summary>

@@ -201,6 +201,12 @@ public class TapeParseTests
     public void Parse_LostSpace_ShowsBothReadings()
         => Assert.Contains("it may be 4 5/8 without its space, or 5 5/8", Assert.Throws<FormatException>(() => Tape.Inches("45/8")).Message);
 
+    // A minus zero would print its sign in hosts that format numbers themselves.
+    [Theory]
+    [InlineData("-0")]
+    [InlineData("\u22120/8 cm")]
+    public void Parse_NothingWithASign_IsPlainNothing(string text) => Assert.False(double.IsNegative((double)Tape.Inches(text).Value));
+
     [Fact]
     public void TryParse_Null_IsNoLength() => Assert.False(Tape.TryParse(null, LengthUnit.Inch, out _));
 

@@ -137,6 +137,9 @@ public enum DiagnosticCode
     /// <summary>A dart stands beyond the end of its waistline.</summary>
     DartOffWaistline = 4005,
 
+    /// <summary>A draft was asked for a landmark that was not drawn.</summary>
+    LandmarkNotDrawn = 4006,
+
     /// <summary>A shaping table has no rows.</summary>
     ShapingTableEmpty = 5001,
 

@@ -57,6 +57,7 @@ internal static class MessageRegistry
         [DiagnosticCode.PanelTooNarrow] = (Severity.Error, "Panel {0} would be {1} wide at the hip; allowed is {2} or more. Look at the measurements and at how much wider the shaping table makes the back."),
         [DiagnosticCode.DartLengthImpossible] = (Severity.Error, "A dart on panel {0} is {1} long; allowed is {2} to {3}, the lower hip line. Change the dart length or the shortening."),
         [DiagnosticCode.DartOffWaistline] = (Severity.Error, "A dart on panel {0} stands beyond the end of the waistline. Use fewer or narrower darts."),
+        [DiagnosticCode.LandmarkNotDrawn] = (Severity.Error, "No landmark {0} was drawn. Look at the sheet's landmarks for those that were."),
 
         [DiagnosticCode.ShapingTableEmpty] = (Severity.Error, "The shaping table \"{0}\" has no rows. Add at least one."),
         [DiagnosticCode.ShapingOutsideTable] = (Severity.Error, "The difference between hip and waist is {0}; the shaping table \"{1}\" covers {2} to {3}. Add a row, or let the table clamp what lies outside."),

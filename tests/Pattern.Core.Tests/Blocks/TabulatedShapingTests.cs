@@ -114,6 +114,18 @@ public class TabulatedShapingTests
         return between && less.BackDartIntake.Value <= more.BackDartIntake.Value && less.FrontDrop.Value <= more.FrontDrop.Value;
     }
 
+    // 0.7 times itself in two parts is not always itself in doubles; a figure that both rows share must come out as it went in.
+    [Property]
+    public bool Read_InterpolatedBetweenEqualFigures_IsThatFigure(ushort figure, ushort place)
+    {
+        Length same = Length.FromMillimeters(figure / 700.0);
+        ShapingReading reading = ShapingTable.In(LengthUnit.Inch).ReadBy(ShapingLookup.Interpolated)
+            .Row(Length.FromInches(6), same, same, same, same)
+            .Row(Length.FromInches(12), same, same, same, same)
+            .Read(Body(6 + 6.0 * place / ushort.MaxValue));
+        return reading.BackWider.ValueMm == same.Millimeters && reading.FrontDrop.ValueMm == same.Millimeters;
+    }
+
     [Fact]
     public void Verbs_ReturnANewTableAndLeaveTheOld()
     {

@@ -59,6 +59,12 @@ internal sealed class SkirtTruing
     private Panel ToPanel(SkirtQuarter quarter, WaistTruing waist, int notchCount)
     {
         PanelEdge waistEdge = waist.ToEdge(EdgeName.Waist, EdgeRole.Opening);
+        foreach (Dart dart in waistEdge.Darts)
+        {
+            // A dart that cannot be folded onto its own seam line is refused here, not when somebody draws it.
+            _ = dart.Cap;
+        }
+
         CubicBezier? sideBelow = quarter.SideSeamBelow is { } below ? Swept(below) : null;
         CubicBezier? centreBelow = quarter.CentreSeamBelow is { } centre ? Swept(centre) : null;
         Point2D sideHem = sideBelow?.End ?? quarter.SideHem.Position;

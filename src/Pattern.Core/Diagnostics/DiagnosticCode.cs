@@ -77,6 +77,15 @@ public enum DiagnosticCode
     /// <summary>The outline of a panel would cross itself.</summary>
     OutlineWouldCross = 2017,
 
+    /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
+    PanelNotRigid = 2018,
+
+    /// <summary>A tuck was to be stitched as far as the dart, or farther.</summary>
+    TuckTooLong = 2019,
+
+    /// <summary>A cut that parts a panel begins and ends on the same edge.</summary>
+    CutEndsOnOwnEdge = 2020,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 

@@ -241,4 +241,33 @@ public enum DiagnosticCode
 
     /// <summary>A quoted cell of a shaping table in text does not end.</summary>
     ShapingQuoteOpen = 5019,
+    /// <summary>A curve stands still and turns back: its curvature has no bound.</summary>
+    CurvatureUnbounded = 3011,
+
+    /// <summary>A tolerance is not greater than zero.</summary>
+    ToleranceNotPositive = 3012,
+
+    /// <summary>A tolerance is so fine that a curve would need too many chords.</summary>
+    ToleranceTooFine = 3013,
+
+    /// <summary>A caller's buffer has too little room.</summary>
+    BufferTooSmall = 3014,
+
+    /// <summary>A length that no curve through these ends can have.</summary>
+    LengthTooShort = 3015,
+
+    /// <summary>A length that only a curve with a loop or a cusp would have.</summary>
+    LengthTooLong = 3016,
+
+    /// <summary>Two tangents do not meet ahead of both ends.</summary>
+    TangentsDoNotMeet = 3017,
+
+    /// <summary>A fillet does not fit between its neighbours.</summary>
+    FilletDoesNotFit = 3018,
+
+    /// <summary>A point does not lie where it must.</summary>
+    PointOffLine = 3019,
+
+    /// <summary>Two points that follow one another are the same.</summary>
+    PointsRepeat = 3020,
 }

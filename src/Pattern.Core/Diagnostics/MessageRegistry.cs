@@ -93,6 +93,16 @@ internal static class MessageRegistry
         [DiagnosticCode.ShapingCellsMiscounted] = (Severity.Error, "The shaping table has {1} figures on line {0}; its columns are {2}. Write one figure per column."),
         [DiagnosticCode.ShapingUnitMissing] = (Severity.Error, "The shaping table has figures on line {0} and has not said their unit. Write # unit: in, or # unit: cm, above the column names."),
         [DiagnosticCode.ShapingQuoteOpen] = (Severity.Error, "The shaping table opens a quote on line {0}, column {1}, and does not close it. Close it on the same line."),
+        [DiagnosticCode.CurvatureUnbounded] = (Severity.Error, "The curve has a cusp at t = {0}, {1}: its curvature has no bound there. Move a control point."),
+        [DiagnosticCode.ToleranceNotPositive] = (Severity.Error, "{0} is {1}; a tolerance must be greater than 0. Pass a larger one."),
+        [DiagnosticCode.ToleranceTooFine] = (Severity.Error, "{0} is {1}; this curve would need about {2} chords, and at most {3} are made. Pass a larger one."),
+        [DiagnosticCode.BufferTooSmall] = (Severity.Error, "{0} has room for {1}, but {2} are needed. Pass a larger buffer."),
+        [DiagnosticCode.LengthTooShort] = (Severity.Error, "The curve is to be {0} long, but from end to end with these directions it is at least {1}. Ask for a longer curve, or move the ends closer."),
+        [DiagnosticCode.LengthTooLong] = (Severity.Error, "The curve is to be {0} long, but beyond {1} it would make a loop or a cusp. Ask for a shorter curve, or turn the directions farther apart."),
+        [DiagnosticCode.TangentsDoNotMeet] = (Severity.Error, "The tangents at {0} and {1} do not meet ahead of both ends. Join the paths with a smooth curve instead."),
+        [DiagnosticCode.FilletDoesNotFit] = (Severity.Error, "A fillet of radius {0} does not fit at {1}. Pass a smaller radius."),
+        [DiagnosticCode.PointOffLine] = (Severity.Error, "{0} lies {1} off the line, allowed is {2}. Take its foot on the line first."),
+        [DiagnosticCode.PointsRepeat] = (Severity.Error, "Point {0} is the same as the one before, {1}. Leave one of them out."),
     };
 
     /// <summary>Every code that has a message.</summary>

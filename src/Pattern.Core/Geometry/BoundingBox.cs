@@ -99,6 +99,10 @@ public readonly struct BoundingBox : IEquatable<BoundingBox>
         return dx == 0 ? dy : dy == 0 ? dx : Raw.Hypot(dx, dy);
     }
 
+    internal bool IsNear(in BoundingBox other, double toleranceMm)
+        => LeftMm <= other.RightMm + toleranceMm && other.LeftMm <= RightMm + toleranceMm
+            && BottomMm <= other.TopMm + toleranceMm && other.BottomMm <= TopMm + toleranceMm;
+
     internal BoundingBox Including(double xMm, double yMm) => new(
         Math.Min(LeftMm, xMm), Math.Min(BottomMm, yMm), Math.Max(RightMm, xMm), Math.Max(TopMm, yMm));
 

@@ -49,4 +49,34 @@ public readonly partial struct CircularArc
         share = fromStart / sweep;
         return share <= 1;
     }
+
+    /// <summary>As <see cref="TryShareAt"/>, and so little before the start or beyond the end that it is the same place.</summary>
+    internal bool TryShareNear(double headingRad, double toleranceMm, out double share)
+    {
+        if (TryShareAt(headingRad, out share))
+        {
+            return true;
+        }
+
+        if (SweepRad == 0)
+        {
+            return false;
+        }
+
+        double slack = toleranceMm / RadiusMm / Math.Abs(SweepRad);
+        double turn = 2 * Math.PI / Math.Abs(SweepRad);
+        if (share <= 1 + slack)
+        {
+            share = 1;
+            return true;
+        }
+
+        if (share >= turn - slack)
+        {
+            share = 0;
+            return true;
+        }
+
+        return false;
+    }
 }

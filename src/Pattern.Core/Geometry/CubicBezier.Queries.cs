@@ -24,6 +24,60 @@ public readonly partial struct CubicBezier
         return new CurveLocation(t, PointAtRaw(t), distanceMm);
     }
 
+    /// <summary>Whether all four points lie on one line to within a tolerance, in any order along it.</summary>
+    internal bool IsStraight(double toleranceMm, out Direction along)
+    {
+        // The line through the start and the point farthest from it decides.
+        double d1 = Raw.Hypot(X1 - X0, Y1 - Y0);
+        double d2 = Raw.Hypot(X2 - X0, Y2 - Y0);
+        double d3 = Raw.Hypot(X3 - X0, Y3 - Y0);
+        double x = d3 >= d1 && d3 >= d2 ? X3 - X0 : d2 >= d1 ? X2 - X0 : X1 - X0;
+        double y = d3 >= d1 && d3 >= d2 ? Y3 - Y0 : d2 >= d1 ? Y2 - Y0 : Y1 - Y0;
+        return Direction.TryOfRaw(x, y, out along)
+            && Math.Abs((along.X * (Y1 - Y0)) - (along.Y * (X1 - X0))) <= toleranceMm
+            && Math.Abs((along.X * (Y2 - Y0)) - (along.Y * (X2 - X0))) <= toleranceMm
+            && Math.Abs((along.X * (Y3 - Y0)) - (along.Y * (X3 - X0))) <= toleranceMm;
+    }
+
+    /// <summary>Of a straight curve: where it turns back first, and the stretch before and after that lie on top of each other.</summary>
+    internal bool TurnsBack(out double tip, out double from, out double to)
+    {
+        tip = 0;
+        from = 0;
+        to = 0;
+        if (!IsStraight(double.PositiveInfinity, out Direction along))
+        {
+            return false;
+        }
+
+        double h0 = ((X1 - X0) * along.X) + ((Y1 - Y0) * along.Y);
+        double h1 = ((X2 - X1) * along.X) + ((Y2 - Y1) * along.Y);
+        double h2 = ((X3 - X2) * along.X) + ((Y3 - Y2) * along.Y);
+        Polynomial.QuadraticRoots(h0, h1, h2, out double t0, out double t1);
+        double low = Math.Min(double.IsNaN(t0) ? 2 : t0, double.IsNaN(t1) ? 2 : t1);
+        double high = Math.Max(double.IsNaN(t0) ? -1 : t0, double.IsNaN(t1) ? -1 : t1);
+        bool hasLow = low > 0 && low < 1;
+        bool hasHigh = high > 0 && high < 1 && high > low;
+        if ((!hasLow && !hasHigh) || t0 == t1)
+        {
+            return false;
+        }
+
+        tip = hasLow ? low : high;
+        double stop = hasLow && hasHigh ? high : 1;
+        CubicBezier before = SubCurveRaw(0, tip);
+        CubicBezier after = SubCurveRaw(tip, stop);
+
+        // The shorter of the two lies on the longer.
+        from = tip * before.ClosestToRaw(after.End, out _);
+        to = tip + ((stop - tip) * after.ClosestToRaw(before.Start, out _));
+
+        // A curve that only stands still for a moment may seem to turn back by a rounding.
+        return PointAtRaw(tip).DistanceMm(PointAtRaw(to)) > 1e-9 * MagnitudeMm;
+    }
+
+    internal CubicBezier MovedRaw(double dx, double dy) => new(X0 + dx, Y0 + dy, X1 + dx, Y1 + dy, X2 + dx, Y2 + dy, X3 + dx, Y3 + dy);
+
     internal double ClosestToRaw(in Point2D point, out double distanceMm)
     {
         double magnitude = Math.Max(MagnitudeMm, Math.Max(Math.Abs(point.XMm), Math.Abs(point.YMm)));

@@ -55,4 +55,30 @@ public readonly partial struct PathSegment
         distanceMm = candidateMm;
         return true;
     }
+
+    /// <summary>A cubic whose control polygon holds the segment and whose legs span its headings: itself, or the tangents of a short arc.</summary>
+    internal bool TryHull(out CubicBezier hull)
+    {
+        // Within 120 degrees the tangents meet not far off, and the arc keeps to less than 3/4 of their height as a cubic would.
+        const double MostSweepRad = 2.1;
+        hull = _data;
+        if (Kind != PathSegmentKind.Arc)
+        {
+            return true;
+        }
+
+        CircularArc arc = ArcRaw;
+        if (System.Math.Abs(arc.SweepRad) > MostSweepRad)
+        {
+            return false;
+        }
+
+        Point2D start = arc.Start;
+        Point2D end = arc.End;
+        double reachMm = arc.RadiusMm * System.Math.Tan(0.5 * System.Math.Abs(arc.SweepRad));
+        Direction heading = arc.DirectionAtRaw(0);
+        var apex = new Point2D(start.XMm + (reachMm * heading.X), start.YMm + (reachMm * heading.Y));
+        hull = new CubicBezier(start, apex, apex, end);
+        return true;
+    }
 }

@@ -54,6 +54,11 @@ internal static class MessageRegistry
         [DiagnosticCode.PanelTooNarrow] = (Severity.Error, "Panel {0} would be {1} wide at the hip; allowed is {2} or more. Look at the measurements and at how much wider the shaping table makes the back."),
         [DiagnosticCode.DartLengthImpossible] = (Severity.Error, "A dart on panel {0} is {1} long; allowed is {2} to {3}, the lower hip line. Change the dart length or the shortening."),
         [DiagnosticCode.DartOffWaistline] = (Severity.Error, "A dart on panel {0} stands beyond the end of the waistline. Use fewer or narrower darts."),
+
+        [DiagnosticCode.LayerTwice] = (Severity.Error, "The drawing has two layers named {0}. Put their marks into one, or give them different names."),
+        [DiagnosticCode.FileNotWritten] = (Severity.Error, "{0} was not written, and what stood there is unchanged: {1} Look at the folder, its rights and the free space."),
+        [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
+        [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
@@ -37,6 +38,7 @@ public sealed class Panel
 
     /// <summary>Returns the edge of that name.</summary>
     /// <exception cref="ConstructionException">The panel has no such edge.</exception>
+    [Pure]
     public PanelEdge FindEdge(EdgeName name)
         => TryFindEdge(name, out PanelEdge? edge)
             ? edge!
@@ -60,9 +62,11 @@ public sealed class Panel
     }
 
     /// <summary>The seam line all around, going down one leg of every dart to its apex and up the other: the cloth outside the darts.</summary>
+    [Pure]
     public CurvePath SeamOutline() => Outline(withCaps: false);
 
     /// <summary>The seam line all around, crossing every dart along its cap: the paper to cut out, before allowances.</summary>
+    [Pure]
     public CurvePath CapOutline() => Outline(withCaps: true);
 
     private CurvePath Outline(bool withCaps)

@@ -54,14 +54,7 @@ public sealed partial class Panel
     /// <summary>Returns the edge of that name.</summary>
     /// <exception cref="ConstructionException">The panel has no such edge.</exception>
     [Pure]
-<<<<<<< HEAD
     public PanelEdge FindEdge(EdgeName name) => _edges[IndexOf(name)];
-=======
-    public PanelEdge FindEdge(EdgeName name)
-        => TryFindEdge(name, out PanelEdge? edge)
-            ? edge!
-            : throw new ConstructionException(DiagnosticCode.EdgeNotOnPanel, Name, name, string.Join(", ", _edges.Select(e => e.Name.Text))) { Landmark = name.Text };
->>>>>>> gate
 
     /// <summary>Looks for the edge of that name.</summary>
     /// <returns>Whether the panel has it.</returns>
@@ -96,10 +89,7 @@ public sealed partial class Panel
     public CurvePath SeamOutline() => Outline(withCaps: false);
 
     /// <summary>The seam line all around, crossing every dart along its cap: the paper to cut out, before allowances.</summary>
-<<<<<<< HEAD
     /// <exception cref="ConstructionException">A dart is too wide for the seam line that it is pressed onto.</exception>
-=======
->>>>>>> gate
     [Pure]
     public CurvePath CapOutline() => Outline(withCaps: true);
 

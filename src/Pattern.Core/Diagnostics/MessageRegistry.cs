@@ -54,6 +54,10 @@ internal static class MessageRegistry
         [DiagnosticCode.PanelTooNarrow] = (Severity.Error, "Panel {0} would be {1} wide at the hip; allowed is {2} or more. Look at the measurements and at how much wider the shaping table makes the back."),
         [DiagnosticCode.DartLengthImpossible] = (Severity.Error, "A dart on panel {0} is {1} long; allowed is {2} to {3}, the lower hip line. Change the dart length or the shortening."),
         [DiagnosticCode.DartOffWaistline] = (Severity.Error, "A dart on panel {0} stands beyond the end of the waistline. Use fewer or narrower darts."),
+        [DiagnosticCode.PathOpen] = (Severity.Error, "The path is open, so that nothing is inside or outside it. Close it first."),
+        [DiagnosticCode.OffsetOfNothing] = (Severity.Error, "The path has no length, so that there is nothing beside it. Pass a path with a length."),
+        [DiagnosticCode.OffsetVanishes] = (Severity.Error, "Nothing is left of the path when it is offset by {0}. Use a narrower offset."),
+        [DiagnosticCode.OffsetUnjoined] = (Severity.Error, "The offset by {0} does not join up near {1}. Use another width, or a coarser tolerance than {2}."),
     };
 
     /// <summary>Every code that has a message.</summary>

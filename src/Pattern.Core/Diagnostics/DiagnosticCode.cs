@@ -20,6 +20,126 @@ public enum DiagnosticCode
     /// <summary>An enum value has no name.</summary>
     ChoiceUnknown = 5,
 
+    /// <summary>A name has no characters, too many, or some that a file or a drawing cannot carry.</summary>
+    NameUnusable = 6,
+
+    /// <summary>A label has no characters, too many, or some that a file or a drawing cannot carry.</summary>
+    LabelUnusable = 7,
+
+    /// <summary>A panel was asked for an edge that it does not have.</summary>
+    EdgeNotOnPanel = 2001,
+
+    /// <summary>Checks of a drawn block failed.</summary>
+    ChecksFailed = 2002,
+
+    /// <summary>No line meets the length that a darted edge has to close to.</summary>
+    WaistNotTrued = 2003,
+
+    /// <summary>A dart is wider than the stretch of seam line that it is folded onto.</summary>
+    DartWiderThanStretch = 2004,
+
+    /// <summary>A panel was asked for a dart that it does not have.</summary>
+    DartNotOnEdge = 2005,
+
+    /// <summary>A panel has too few edges to close.</summary>
+    PanelNotClosed = 2006,
+
+    /// <summary>Two edges that should meet do not.</summary>
+    EdgesApart = 2007,
+
+    /// <summary>Two edges of a panel have the same name.</summary>
+    EdgeNamedTwice = 2008,
+
+    /// <summary>A place lies beyond the ends of its edge.</summary>
+    PlaceOffEdge = 2009,
+
+    /// <summary>The apex of a dart would lie outside the panel.</summary>
+    ApexOutsidePanel = 2010,
+
+    /// <summary>The intake of a dart is wider than the seam line it is taken out of.</summary>
+    DartWiderThanEdge = 2011,
+
+    /// <summary>A cut or a leg would cross a dart.</summary>
+    CutCrossesDart = 2012,
+
+    /// <summary>A cut would leave the panel on its way.</summary>
+    CutLeavesPanel = 2013,
+
+    /// <summary>A dart was to be moved onto its own place.</summary>
+    TransferOntoItself = 2014,
+
+    /// <summary>A panel cannot be closed flat: the dart ends inside it.</summary>
+    DartNotFlat = 2015,
+
+    /// <summary>Darts that do not share an apex cannot be merged.</summary>
+    DartsApart = 2016,
+
+    /// <summary>The outline of a panel would cross itself.</summary>
+    OutlineWouldCross = 2017,
+
+    /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
+    PanelNotRigid = 2018,
+
+    /// <summary>A tuck was to be stitched as far as the dart, or farther.</summary>
+    TuckTooLong = 2019,
+
+    /// <summary>A cut that parts a panel begins and ends on the same edge.</summary>
+    CutEndsOnOwnEdge = 2020,
+
+    /// <summary>A unit that cloth is not measured in.</summary>
+    ClothUnitUnknown = 1001,
+
+    /// <summary>The text of a length is empty or blank.</summary>
+    LengthTextEmpty = 1002,
+
+    /// <summary>The text of a length is longer than any length needs.</summary>
+    LengthTextTooLong = 1003,
+
+    /// <summary>A number was expected in the text of a length, and something else stands there.</summary>
+    LengthNumberExpected = 1004,
+
+    /// <summary>The text of a length can be read in two ways.</summary>
+    LengthAmbiguous = 1005,
+
+    /// <summary>The fraction in the text of a length is none: nothing below the stroke, or as large as one after a whole number.</summary>
+    LengthFractionWrong = 1006,
+
+    /// <summary>The text of a length names a unit that is not known.</summary>
+    LengthUnitUnknown = 1007,
+
+    /// <summary>The text of a length goes on after its unit, or names a second one.</summary>
+    LengthTextGoesOn = 1008,
+
+    /// <summary>The text of a length is a number too large for cloth.</summary>
+    LengthTooLarge = 1009,
+
+    /// <summary>A body measurement is zero or less.</summary>
+    BodyMeasurementNotPositive = 1020,
+
+    /// <summary>A body measurement lies outside what human bodies measure.</summary>
+    BodyMeasurementImplausible = 1021,
+
+    /// <summary>A body measurement lies outside what human bodies measure, and would not in another unit.</summary>
+    BodyMeasurementUnitSwapped = 1022,
+
+    /// <summary>The text of a body measurement cannot be read.</summary>
+    BodyMeasurementUnreadable = 1023,
+
+    /// <summary>A body measurement that is needed was not taken.</summary>
+    BodyMeasurementMissing = 1024,
+
+    /// <summary>A name that may not be empty or blank was.</summary>
+    NameEmpty = 1025,
+
+    /// <summary>A body measurement of one's own has the term of a known one.</summary>
+    BodyMeasurementKnown = 1026,
+
+    /// <summary>A fraction of an inch has no room left: too fine, or too large.</summary>
+    FractionOverflow = 1030,
+
+    /// <summary>A fraction of an inch was asked for in metric.</summary>
+    FractionNotMetric = 1031,
+
     /// <summary>Nothing moves there, so there is no direction.</summary>
     DirectionUndefined = 3001,
 
@@ -50,6 +170,77 @@ public enum DiagnosticCode
     /// <summary>A segment is of another kind.</summary>
     SegmentKindWrong = 3010,
 
+    /// <summary>The hip levels of a skirt are in the wrong order or on top of each other.</summary>
+    HipLevelsCrossed = 4001,
+
+    /// <summary>A skirt ends above its lower hip line or its yoke line.</summary>
+    SkirtTooShort = 4002,
+
+    /// <summary>A panel has no room at the hip.</summary>
+    PanelTooNarrow = 4003,
+
+    /// <summary>A dart is too short to sew or reaches past the hip line.</summary>
+    DartLengthImpossible = 4004,
+
+    /// <summary>A dart stands beyond the end of its waistline.</summary>
+    DartOffWaistline = 4005,
+
+    /// <summary>A draft was asked for a landmark that was not drawn.</summary>
+    LandmarkNotDrawn = 4006,
+
+    /// <summary>A shaping table has no rows.</summary>
+    ShapingTableEmpty = 5001,
+
+    /// <summary>The difference between hip and waist lies outside a shaping table that refuses that.</summary>
+    ShapingOutsideTable = 5002,
+
+    /// <summary>A figure of a shaping table cannot be read.</summary>
+    ShapingFigureUnreadable = 5003,
+
+    /// <summary>A dart intake in a shaping table is negative.</summary>
+    ShapingIntakeNegative = 5004,
+
+    /// <summary>A figure of a shaping table is too large for any skirt.</summary>
+    ShapingFigureTooLarge = 5005,
+
+    /// <summary>The rows of a shaping table do not rise.</summary>
+    ShapingDifferenceOutOfOrder = 5006,
+
+    /// <summary>Two rows of a shaping table are for the same difference.</summary>
+    ShapingDifferenceTwice = 5007,
+
+    /// <summary>The name of a shaping table has more than one line.</summary>
+    ShapingNameBroken = 5008,
+
+    /// <summary>A shaping table in text has a directive that is not known.</summary>
+    ShapingDirectiveUnknown = 5010,
+
+    /// <summary>A directive of a shaping table in text has a value that is not known.</summary>
+    ShapingDirectiveWrong = 5011,
+
+    /// <summary>A shaping table in text says the same thing twice.</summary>
+    ShapingDirectiveTwice = 5012,
+
+    /// <summary>A directive of a shaping table in text stands below the column names.</summary>
+    ShapingDirectiveLate = 5013,
+
+    /// <summary>A shaping table in text has a column that is not known.</summary>
+    ShapingColumnUnknown = 5014,
+
+    /// <summary>A shaping table in text has the same column twice.</summary>
+    ShapingColumnTwice = 5015,
+
+    /// <summary>A shaping table in text lacks a column.</summary>
+    ShapingColumnMissing = 5016,
+
+    /// <summary>A row of a shaping table in text has too many or too few figures.</summary>
+    ShapingCellsMiscounted = 5017,
+
+    /// <summary>A shaping table in text does not say its unit.</summary>
+    ShapingUnitMissing = 5018,
+
+    /// <summary>A quoted cell of a shaping table in text does not end.</summary>
+    ShapingQuoteOpen = 5019,
     /// <summary>A curve stands still and turns back: its curvature has no bound.</summary>
     CurvatureUnbounded = 3011,
 
@@ -79,4 +270,26 @@ public enum DiagnosticCode
 
     /// <summary>Two points that follow one another are the same.</summary>
     PointsRepeat = 3020,
+    /// <summary>A drawing has two layers of one name.</summary>
+    LayerTwice = 7001,
+
+    /// <summary>A file could not be written.</summary>
+    FileNotWritten = 7002,
+
+    /// <summary>A name that cannot be the name of a file in a folder.</summary>
+    FileNameUnusable = 7003,
+
+    /// <summary>Two files of one name.</summary>
+    FileTwice = 7004,
+    /// <summary>An open path has no inside.</summary>
+    PathOpen = 3500,
+
+    /// <summary>A path has no length, so that there is nothing beside it.</summary>
+    OffsetOfNothing = 3501,
+
+    /// <summary>A path was offset so far that nothing is left.</summary>
+    OffsetVanishes = 3502,
+
+    /// <summary>The pieces of an offset could not be joined.</summary>
+    OffsetUnjoined = 3503,
 }

@@ -11,6 +11,12 @@ internal static class Guard
         where T : class
         => value ?? throw new ArgumentNullException(parameter, MessageRegistry.Format(DiagnosticCode.ValueIsNull, parameter));
 
+    /// <summary>A text that a reader will see, and so may not be empty or blank.</summary>
+    internal static string Name([NotNull] string? value, string parameter)
+        => string.IsNullOrWhiteSpace(NotNull(value, parameter))
+            ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameEmpty, parameter), parameter)
+            : value!;
+
     /// <summary>Millimetres of a length that may be anything finite.</summary>
     internal static double Millimetres(Length value, string parameter)
     {
@@ -29,6 +35,15 @@ internal static class Guard
                 MessageRegistry.Format(DiagnosticCode.QuantityOutOfRange, parameter, value, Length.FromMillimeters(leastMm), Length.FromMillimeters(mostMm)));
     }
 
+    /// <summary>A part of a whole, 0 to 1.</summary>
+    internal static double Share(Ratio value, string parameter)
+    {
+        double share = value.DecimalFractions;
+        return share >= 0 && share <= 1
+            ? share
+            : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.CountOutOfRange, parameter, value, "0 %", "100 %"));
+    }
+
     internal static double Finite(double value, string parameter)
         => IsFinite(value) ? value : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.NumberNotFinite, parameter));
 
@@ -36,6 +51,38 @@ internal static class Guard
         => value >= least && value <= most
             ? value
             : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.CountOutOfRange, parameter, value, least, most));
+
+    internal static string Identifier(string text, string parameter)
+    {
+        NotNull(text, parameter);
+        return IsLabel(text) && text.ToLowerInvariant() == text
+            ? text
+            : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameUnusable, parameter, text), parameter);
+    }
+
+    internal static string Label(string text, string parameter)
+    {
+        NotNull(text, parameter);
+        return IsLabel(text) ? text : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.LabelUnusable, parameter, text), parameter);
+    }
+
+    private static bool IsLabel(string text)
+    {
+        static bool IsLetter(char c) => c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z');
+        bool usable = text.Length is >= 1 and <= 40 && IsLetter(text[0]);
+        foreach (char c in text)
+        {
+            usable &= IsLetter(c) || c is (>= '0' and <= '9') or ' ' or '-';
+        }
+
+        return usable;
+    }
+
+    /// <summary>A choice of an enum whose values count up from zero.</summary>
+    internal static int Choice(int value, int count, string parameter)
+        => value >= 0 && value < count
+            ? value
+            : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.ChoiceUnknown, parameter, value));
 
     internal static bool IsFinite(double value) => !double.IsNaN(value) && !double.IsInfinity(value);
 }

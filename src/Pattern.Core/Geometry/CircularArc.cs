@@ -8,7 +8,7 @@ namespace Pattern.Core.Geometry;
 
 /// <summary>A part of a circle, or a whole one.</summary>
 /// <remarks>The default value is the origin alone: radius and sweep are zero.</remarks>
-public readonly struct CircularArc : IEquatable<CircularArc>
+public readonly partial struct CircularArc : IEquatable<CircularArc>
 {
     internal readonly double CentreXMm;
     internal readonly double CentreYMm;

@@ -24,18 +24,7 @@ public sealed partial class CurvePath
                 nameof(to), MessageRegistry.Format(DiagnosticCode.PartEmpty, from, to));
         }
 
-        var parts = new List<PathSegment>();
-        if (toMm > fromMm)
-        {
-            AddPart(fromMm, toMm, parts);
-        }
-        else
-        {
-            AddPart(fromMm, LengthMm, parts);
-            AddPart(0, toMm, parts);
-        }
-
-        return new CurvePath(parts.ToArray(), isClosed: false);
+        return SubPathMm(fromMm, toMm);
     }
 
     /// <summary>Cuts the path in two at a distance from its start.</summary>

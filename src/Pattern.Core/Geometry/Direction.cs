@@ -126,6 +126,14 @@ public readonly struct Direction : IEquatable<Direction>
 
     internal double TurnRadTo(in Direction other) => Math.Atan2((X * other.Y) - (Y * other.X), (X * other.X) + (Y * other.Y));
 
+    internal Direction TurnedRad(double angleRad)
+    {
+        Direction turn = FromRadians(angleRad);
+        return new Direction((X * turn.X) - (Y * turn.Y), (X * turn.Y) + (Y * turn.X));
+    }
+
+    internal double Dot(in Vector2D vector) => (X * vector.XMm) + (Y * vector.YMm);
+
     internal Vector2D TimesMm(double lengthMm) => new(X * lengthMm, Y * lengthMm);
 
     /// <summary>Compares headings exactly.</summary>

@@ -152,6 +152,9 @@ public readonly partial struct PathSegment : IEquatable<PathSegment>
         return whole == 0 ? 0 : Raw.Clamp(lengthMm / whole, 0, 1);
     }
 
+    /// <summary>The length from the start to a parameter.</summary>
+    internal double SubSegmentLengthMm(double t) => Kind == PathSegmentKind.Cubic ? _data.LengthMm(0, t) : t * LengthMm();
+
     internal Point2D PointAtRaw(double t) => Kind switch
     {
         PathSegmentKind.Line => LineRaw.PointAtRaw(t),

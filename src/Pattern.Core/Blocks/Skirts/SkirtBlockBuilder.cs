@@ -1,0 +1,103 @@
+using System.Diagnostics.Contracts;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
+using UnitsNet;
+
+namespace Pattern.Core.Blocks;
+
+/// <summary>Says how a skirt block is to be drafted. Immutable: every method returns a new builder, so a chain can stop at any dot.</summary>
+/// <remarks>Begin with <see cref="SkirtBlock.For"/>, end with <see cref="Draft"/>. What is not said keeps the default that its method documents.</remarks>
+public sealed class SkirtBlockBuilder
+{
+    private readonly BodyMeasurements _body;
+    private readonly SkirtOptions _options;
+
+    internal SkirtBlockBuilder(BodyMeasurements body, SkirtOptions options)
+    {
+        _body = body;
+        _options = options;
+    }
+
+    /// <summary>Looks the shaping up in this table.</summary>
+    /// <remarks>Default <see cref="ShapingTable.Proportional"/>, a law that fits any body.</remarks>
+    [Pure]
+    public SkirtBlockBuilder ShapedBy(ShapingTable table) => With(_options with { Table = Guard.NotNull(table, nameof(table)) });
+
+    /// <summary>Sets how much the skirt measures more than the body around the waist, in all.</summary>
+    /// <param name="ease">-2 in to 8 in. Default 0: a waistband adds its own.</param>
+    [Pure]
+    public SkirtBlockBuilder WithWaistEase(Length ease) => With(_options with { WaistEaseMm = Inches(ease, -2, 8, nameof(ease)) });
+
+    /// <summary>Sets how much the skirt measures more than the body around the hip, in all.</summary>
+    /// <param name="ease">-4 in to 20 in. Default 1 in, the least of the usual 1 to 2 in: a block is the plain fit.</param>
+    [Pure]
+    public SkirtBlockBuilder WithHipEase(Length ease) => With(_options with { HipEaseMm = Inches(ease, -4, 20, nameof(ease)) });
+
+    /// <summary>Sets the length from the waist level to the hem, straight down.</summary>
+    /// <param name="length">More than the lower hip level, up to 60 in. Default 24 in, about the knee.</param>
+    [Pure]
+    public SkirtBlockBuilder WithLength(Length length) => With(_options with { LengthMm = Inches(length, 1, 60, nameof(length)) });
+
+    /// <summary>Sets the three levels below the waist.</summary>
+    [Pure]
+    public SkirtBlockBuilder WithLevels(SkirtLevels levels) => With(_options with { Levels = Guard.NotNull(levels, nameof(levels)) });
+
+    /// <summary>Sets how far the side of the shaped waistline is lifted, along the side seam, before truing makes front and back agree.</summary>
+    /// <param name="lift">0 to 3 in. Default 1/2 in: a waistline drawn level would dip over the hip bone.</param>
+    [Pure]
+    public SkirtBlockBuilder WithSideLift(Length lift) => With(_options with { SideLiftMm = Inches(lift, 0, 3, nameof(lift)) });
+
+    /// <summary>Sets how far the centre back of the shaped waistline is lifted; negative lowers it, as many handbooks do.</summary>
+    /// <param name="lift">-2 in to 3 in. Default 1/4 in, since the seat lifts the back.</param>
+    [Pure]
+    public SkirtBlockBuilder WithCentreBackLift(Length lift) => With(_options with { CentreBackLiftMm = Inches(lift, -2, 3, nameof(lift)) });
+
+    /// <summary>Sets how far the centre front of the shaped waistline drops, whatever the shaping table says.</summary>
+    /// <param name="drop">0 to 4 in. Default: from the shaping table.</param>
+    [Pure]
+    public SkirtBlockBuilder WithCentreFrontDrop(Length drop) => With(_options with { CentreFrontDropMm = Inches(drop, 0, 4, nameof(drop)) });
+
+    /// <summary>Sets number, intake and lengths of the front darts.</summary>
+    [Pure]
+    public SkirtBlockBuilder WithFrontDarts(DartPlan darts) => With(_options with { FrontDarts = Guard.NotNull(darts, nameof(darts)) });
+
+    /// <summary>Sets number, intake and lengths of the back darts.</summary>
+    [Pure]
+    public SkirtBlockBuilder WithBackDarts(DartPlan darts) => With(_options with { BackDarts = Guard.NotNull(darts, nameof(darts)) });
+
+    /// <summary>Sets the widest single dart; a wider intake is split evenly over more darts.</summary>
+    /// <param name="intake">1/4 in to 4 in. Default 1 1/4 in: a wider dart pokes at its apex.</param>
+    [Pure]
+    public SkirtBlockBuilder WithLargestDart(Length intake) => With(_options with { LargestDartMm = Inches(intake, 0.25, 4, nameof(intake)) });
+
+    /// <summary>Sets the narrowest dart worth sewing; a narrower intake goes to the side seam.</summary>
+    /// <param name="intake">0 to 2 in. Default 3/8 in.</param>
+    [Pure]
+    public SkirtBlockBuilder WithSmallestDart(Length intake) => With(_options with { SmallestDartMm = Inches(intake, 0, 2, nameof(intake)) });
+
+    /// <summary>Sets the most that one side seam takes in at the waist; what is over goes back into the darts.</summary>
+    /// <param name="shaping">0 to 6 in. Default 1 1/2 in: more makes a bump over the hip.</param>
+    [Pure]
+    public SkirtBlockBuilder WithLargestSideShaping(Length shaping) => With(_options with { LargestSideShapingMm = Inches(shaping, 0, 6, nameof(shaping)) });
+
+    /// <summary>Brings the hem, and if wanted the centre back, in.</summary>
+    /// <remarks>Default <see cref="SkirtFit.Straight"/>.</remarks>
+    [Pure]
+    public SkirtBlockBuilder Fitted(SkirtFit fit) => With(_options with { Fit = Guard.NotNull(fit, nameof(fit)) });
+
+    /// <summary>Chooses the waistline that the seam line follows.</summary>
+    /// <remarks>Default <see cref="Waistline.Shaped"/>.</remarks>
+    [Pure]
+    public SkirtBlockBuilder WithWaistline(Waistline waistline)
+        => With(_options with { Waistline = (Waistline)Guard.Choice((int)waistline, 2, nameof(waistline)) });
+
+    /// <summary>Drafts the block, trues it and checks it.</summary>
+    /// <returns>The block. Its report may say that a check failed: the block can still be drawn and looked at.</returns>
+    /// <exception cref="ConstructionException">A measurement is missing, or this body cannot be drafted with these options.</exception>
+    [Pure]
+    public SkirtBlock Draft() => SkirtBlock.Draft(_body, _options);
+
+    private SkirtBlockBuilder With(SkirtOptions options) => new(_body, options);
+
+    private static double Inches(Length value, double least, double most, string parameter) => Guard.Millimetres(value, least * 25.4, most * 25.4, parameter);
+}

@@ -1,0 +1,296 @@
+using System;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Drafting;
+using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+using UnitsNet;
+
+namespace Pattern.Core.Blocks;
+
+/// <summary>The skirt drawn by hand on the sheet, step by step; truing comes after.</summary>
+/// <remarks>One half of the skirt: centre back to the left, centre front to the right, the side seam between, inside a box as wide as half the hip
+/// girth with half the ease and as long as the skirt.</remarks>
+internal sealed class SkirtDraft
+{
+    private static readonly WorkedLength UsualFrontDart = WorkedLength.GivenMm("front dart length", 5 * 25.4);
+    private static readonly WorkedLength UsualBackDart = WorkedLength.GivenMm("back dart length", 6 * 25.4);
+
+    private readonly BodyMeasurements _body;
+    private readonly SkirtOptions _options;
+    private Landmark _sideUpperHip;
+    private Landmark _sideLowerHip;
+    private Landmark _sideHem;
+
+    private SkirtDraft(BodyMeasurements body, SkirtOptions options, DraftingSheet sheet)
+    {
+        _body = body;
+        _options = options;
+        Sheet = sheet;
+    }
+
+    internal DraftingSheet Sheet { get; }
+
+    internal SkirtQuarter Back { get; } = new(SkirtNames.Back, hand: 1);
+
+    internal SkirtQuarter Front { get; } = new(SkirtNames.Front, hand: -1);
+
+    internal ShapingReading Reading { get; private set; } = null!;
+
+    internal Point2D SideUpperHip => _sideUpperHip.Position;
+
+    internal Point2D SideLowerHip => _sideLowerHip.Position;
+
+    internal double WaistTargetMm { get; private set; }
+
+    internal double HipTargetMm { get; private set; }
+
+    /// <summary>Draws the whole draft.</summary>
+    /// <exception cref="ConstructionException">A measurement is missing, or the options leave no room for the draft.</exception>
+    internal static SkirtDraft Draw(BodyMeasurements body, SkirtOptions options, DraftingSheet sheet)
+    {
+        var draft = new SkirtDraft(body, options, sheet);
+        RefuseWrongLevels(options);
+        draft.DrawAll();
+        return draft;
+    }
+
+    private static void RefuseWrongLevels(SkirtOptions options)
+    {
+        SkirtLevels levels = options.Levels;
+        if (levels.LowerHipMm < levels.UpperHipMm + 1)
+        {
+            throw new ConstructionException(DiagnosticCode.HipLevelsCrossed, levels.UpperHip, levels.LowerHip)
+            {
+                Step = "drawing the levels",
+                Landmark = SkirtNames.LowerHipLine.Text,
+                Measured = levels.LowerHip,
+                Allowed = levels.UpperHip,
+            };
+        }
+
+        double lowestMm = Math.Max(levels.LowerHipMm, levels.YokeMm);
+        if (options.LengthMm < lowestMm + 10)
+        {
+            Length least = Length.FromMillimeters(lowestMm + 10);
+            throw new ConstructionException(DiagnosticCode.SkirtTooShort, Length.FromMillimeters(options.LengthMm), Length.FromMillimeters(lowestMm), least)
+            {
+                Step = "drawing the box",
+                Landmark = SkirtNames.CentreBackHem.Text,
+                Measured = Length.FromMillimeters(options.LengthMm),
+                Allowed = least,
+            };
+        }
+    }
+
+    private void DrawAll()
+    {
+        WorkedLength waist = Girth(BodyMeasurement.WaistGirth, "waist girth", "the waist of a skirt block");
+        WorkedLength hip = Girth(BodyMeasurement.HipGirth, "hip girth", "the box of a skirt block");
+        WorkedLength waistEase = Given("waist ease", _options.WaistEaseMm);
+        WorkedLength hipEase = Given("hip ease", _options.HipEaseMm);
+        WaistTargetMm = waist.ValueMm + waistEase.ValueMm;
+        HipTargetMm = hip.ValueMm + hipEase.ValueMm;
+        Reading = _options.Table.Read(new ShapingQuery(waist, hip, waistEase, hipEase));
+
+        DrawBox((hip.Half() + hipEase.Half()).Named("box width"));
+        WorkedLength quarterWaist = (waistEase.ValueMm == 0 ? waist.Quarter() : (waist + waistEase).Quarter()).Named("quarter waist");
+        Shape(Back, quarterWaist, Reading.BackDartIntake, _options.BackDarts, UsualBackDart, _options.Fit.CentreBackWaistMm);
+        Shape(Front, quarterWaist, Reading.FrontDartIntake, _options.FrontDarts, UsualFrontDart, 0);
+        DrawCentreBack();
+        DrawCentreFront();
+        DrawSide(Back);
+        DrawSide(Front);
+        DrawWaistline(Back);
+        DrawWaistline(Front);
+        DrawHem(Back);
+        DrawHem(Front);
+    }
+
+    private void DrawBox(WorkedLength box)
+    {
+        WorkedLength length = Given("skirt length", _options.LengthMm);
+        WorkedLength yoke = Given("yoke depth", _options.Levels.YokeMm);
+        WorkedLength upper = Given("upper hip depth", _options.Levels.UpperHipMm);
+        WorkedLength lower = Given("lower hip depth", _options.Levels.LowerHipMm);
+
+        Landmark centreBack = Sheet.Mark(SkirtNames.CentreBackLevel, Point2D.Origin);
+        Landmark centreFront = Sheet.SquareAcross(centreBack, Across.Right, box, SkirtNames.CentreFrontLevel, SkirtNames.WaistLevel);
+        Back.CentreHem = Sheet.SquareDown(centreBack, length, SkirtNames.CentreBackHem, SkirtNames.CentreBackLine);
+        Front.CentreHem = Sheet.SquareDown(centreFront, length, SkirtNames.CentreFrontHem, SkirtNames.CentreFrontLine);
+        Sheet.Join(Back.CentreHem, Front.CentreHem, SkirtNames.HemLine);
+
+        Landmark yokeBack = Sheet.SquareDown(centreBack, yoke, SkirtNames.CentreBackYoke);
+        Sheet.SquareAcross(yokeBack, Across.Right, box, SkirtNames.CentreFrontYoke, SkirtNames.YokeLine);
+        Back.CentreUpperHip = Sheet.SquareDown(centreBack, upper, SkirtNames.CentreBackUpperHip);
+        Front.CentreUpperHip = Sheet.SquareAcross(Back.CentreUpperHip, Across.Right, box, SkirtNames.CentreFrontUpperHip, SkirtNames.UpperHipLine);
+        Back.CentreLowerHip = Sheet.SquareDown(centreBack, lower, SkirtNames.CentreBackLowerHip);
+        Front.CentreLowerHip = Sheet.SquareAcross(Back.CentreLowerHip, Across.Right, box, SkirtNames.CentreFrontLowerHip, SkirtNames.LowerHipLine);
+
+        Back.HipWidth = (box + Reading.BackWider).Half().Named("back hip width");
+        Front.HipWidth = (box - Back.HipWidth).Named("front hip width");
+        RefuseNoWidth(Back);
+        RefuseNoWidth(Front);
+        Back.CentreLevel = centreBack;
+        Front.CentreLevel = centreFront;
+        _sideLowerHip = Sheet.SquareAcross(Back.CentreLowerHip, Across.Right, Back.HipWidth, SkirtNames.SideLowerHip);
+        _sideUpperHip = Sheet.SquareUp(_sideLowerHip, lower - upper, SkirtNames.SideUpperHip);
+        Sheet.SquareUp(_sideLowerHip, lower, SkirtNames.SideLevel, SkirtNames.SideLine);
+        _sideHem = Sheet.SquareDown(_sideLowerHip, length - lower, SkirtNames.SideHem, SkirtNames.SideLine);
+    }
+
+    private void Shape(SkirtQuarter quarter, WorkedLength quarterWaist, WorkedLength tableIntake, DartPlan plan, WorkedLength usualLength, double comesInMm)
+    {
+        WorkedLength width = comesInMm == 0 ? quarter.HipWidth : quarter.HipWidth - Given(quarter.Names.Centre + " waist in", comesInMm);
+        quarter.Shaping = SkirtShaping.Decide(quarter.Names.Panel, width, quarterWaist, tableIntake, plan, usualLength, _options);
+    }
+
+    private void DrawCentreBack()
+    {
+        double comesIn = _options.Fit.CentreBackWaistMm;
+        if (comesIn > 0)
+        {
+            Back.CentreLevel = Sheet.SquareAcross(Back.CentreLevel, Back.TowardSide, Given("CB waist in", comesIn), Back.Names.WaistComesIn);
+        }
+
+        double lift = _options.CentreBackLiftMm;
+        bool shaped = _options.Waistline == Waistline.Shaped;
+        Back.CentreWaist = shaped && lift > 0
+            ? Sheet.SquareUp(Back.CentreLevel, Given("CB lift", lift), Back.Names.CentreWaist)
+            : shaped && lift < 0
+                ? Sheet.SquareDown(Back.CentreLevel, Given("CB drop", -lift), Back.Names.CentreWaist)
+                : Back.CentreLevel;
+        if (comesIn > 0)
+        {
+            Back.CentreSeam = Sheet.HipCurve(Back.CentreUpperHip, Back.CentreWaist, Back.Names.CentreSeam);
+        }
+    }
+
+    private void DrawCentreFront()
+    {
+        WorkedLength drop = _options.CentreFrontDropMm is { } asked ? Given("centre front drop", asked) : Reading.FrontDrop;
+        Front.CentreWaist = _options.Waistline == Waistline.Level || drop.ValueMm == 0
+            ? Front.CentreLevel
+            : drop.ValueMm > 0
+                ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
+                : Sheet.SquareUp(Front.CentreLevel, Given("centre front rise", -drop.ValueMm), Front.Names.CentreWaist);
+    }
+
+    private void DrawSide(SkirtQuarter quarter)
+    {
+        SkirtShaping shaping = quarter.Shaping;
+        WorkedLength open = shaping.DartCount == 0 ? shaping.Waist : shaping.Waist + shaping.DartIntake;
+        quarter.WaistPoint = Sheet.SquareAcross(quarter.CentreLevel, quarter.TowardSide, open, quarter.Names.WaistPoint);
+        CubicBezier curve = Sheet.HipCurve(_sideUpperHip, quarter.WaistPoint, quarter.Names.SideSeam);
+        if (_options.Waistline == Waistline.Level || _options.SideLiftMm == 0)
+        {
+            quarter.SideWaist = quarter.WaistPoint;
+            quarter.SideSeam = curve;
+            return;
+        }
+
+        quarter.SideWaist = Sheet.GoOnAlong(curve, quarter.WaistPoint, Given("side lift", _options.SideLiftMm), quarter.Names.SideWaist);
+        quarter.SideSeam = HipCurves.Vertical(_sideUpperHip.Position, quarter.SideWaist.Position);
+    }
+
+    private void DrawWaistline(SkirtQuarter quarter)
+    {
+        quarter.Waistline = Sheet.Curve(
+            quarter.CentreWaist, quarter.LeavingCentre, quarter.SideWaist, quarter.Square(quarter.SideSeam.EndDirection), quarter.Names.Waistline);
+        quarter.HandClosedWaistMm = quarter.Waistline.LengthMm();
+        int count = quarter.Shaping.DartCount;
+        if (count == 0)
+        {
+            return;
+        }
+
+        quarter.Wedges = new DartWedge[count];
+        WorkedLength each = count == 1 ? quarter.Shaping.DartIntake : quarter.Shaping.DartIntake.DividedBy(count).Named("each dart");
+        for (int i = 0; i < count; i++)
+        {
+            DrawDart(quarter, i, count, each);
+        }
+    }
+
+    private void DrawDart(SkirtQuarter quarter, int index, int count, WorkedLength each)
+    {
+        // The middle of the waistline for one dart; for more, at equal parts of the finished waist, with the darts before it open.
+        WorkedLength waist = quarter.Shaping.Waist;
+        WorkedLength part = waist.DividedBy(count + 1);
+        WorkedLength fromCentre = count == 1
+            ? (waist + each).Half()
+            : index == 0 ? part + each.Half() : part.Times(index + 1) + each.Times(index + 0.5);
+        WorkedLength half = each.Half();
+        WorkedLength length = quarter.Shaping.DartLengths[index];
+        (LandmarkName centreName, LandmarkName apexName) = quarter.Names.Darts[index];
+
+        double x = quarter.CentreLevel.Position.XMm + (quarter.Hand * Sheet.Measure(fromCentre));
+        Point2D onWaist = OnWaistline(quarter, x);
+        Point2D apex = new(x, onWaist.YMm - Sheet.Measure(length));
+        double halfMm = Sheet.Measure(half);
+        Point2D centreLeg = OnWaistline(quarter, x - (quarter.Hand * halfMm));
+        Point2D sideLeg = OnWaistline(quarter, x + (quarter.Hand * halfMm));
+
+        Sheet.Record("From the {0} measure across {1} and mark {2} on the waistline.", quarter.Names.Centre, fromCentre, centreName);
+        Sheet.Place(centreName, onWaist);
+        Sheet.Record("Square down from {0}: {1}. Mark {2}.", centreName, length, apexName);
+        Sheet.Place(apexName, apex);
+        Sheet.Draw(quarter.Names.DartCentre, CurvePath.FromLine(new LineSegment(onWaist, apex)));
+        Sheet.Record("Mark half the intake on the waistline either side of {0}: {1}. Join both to {2}.", centreName, half, apexName);
+
+        quarter.Wedges[index] = new DartWedge(x, 2 * halfMm, Sheet.Measure(length));
+        quarter.HandLegDifferenceMm = Math.Max(quarter.HandLegDifferenceMm, Math.Abs(apex.DistanceMm(centreLeg) - apex.DistanceMm(sideLeg)));
+        quarter.HandClosedWaistMm -= Math.Abs(LengthToX(quarter, sideLeg.XMm) - LengthToX(quarter, centreLeg.XMm));
+    }
+
+    private void DrawHem(SkirtQuarter quarter)
+    {
+        quarter.SideHem = _sideHem;
+        if (_options.Fit.SideHemMm > 0)
+        {
+            quarter.SideHem = Sheet.SquareAcross(_sideHem, quarter.TowardCentre, Given("side hem in", _options.Fit.SideHemMm), quarter.Names.SideHem);
+            quarter.SideSeamBelow = Sheet.HipCurve(_sideLowerHip, quarter.SideHem, quarter.Names.SideSeamBelow);
+        }
+
+        if (quarter == Back && _options.Fit.CentreBackHemMm > 0)
+        {
+            quarter.CentreHem = Sheet.SquareAcross(quarter.CentreHem, quarter.TowardSide, Given("CB hem in", _options.Fit.CentreBackHemMm), quarter.Names.CentreHemIn);
+            quarter.CentreSeamBelow = Sheet.HipCurve(quarter.CentreLowerHip, quarter.CentreHem, quarter.Names.CentreSeamBelow);
+        }
+    }
+
+    private static Point2D OnWaistline(SkirtQuarter quarter, double xMm) => quarter.Waistline.PointAtRaw(ParameterAtX(quarter, xMm));
+
+    private static double LengthToX(SkirtQuarter quarter, double xMm) => quarter.Waistline.LengthMm(0, ParameterAtX(quarter, xMm));
+
+    private static double ParameterAtX(SkirtQuarter quarter, double xMm)
+    {
+        int count = quarter.Waistline.IntersectLine(Line.Vertical(new Point2D(xMm, 0)), out ParameterHits hits);
+        return count > 0
+            ? hits[0]
+            : throw new ConstructionException(DiagnosticCode.DartOffWaistline, quarter.Names.Panel)
+            {
+                Step = "placing the darts",
+                Landmark = quarter.Names.Waistline.Text,
+            };
+    }
+
+    private static void RefuseNoWidth(SkirtQuarter quarter)
+    {
+        const double LeastMm = 50;
+        if (quarter.HipWidth.ValueMm < LeastMm)
+        {
+            throw new ConstructionException(DiagnosticCode.PanelTooNarrow, quarter.Names.Panel, quarter.HipWidth.Value, Length.FromMillimeters(LeastMm))
+            {
+                Step = "dividing the box",
+                Landmark = SkirtNames.SideLowerHip.Text,
+                Measured = quarter.HipWidth.Value,
+                Allowed = Length.FromMillimeters(LeastMm),
+            };
+        }
+    }
+
+    private static WorkedLength Given(string name, double valueMm) => WorkedLength.GivenMm(name, valueMm);
+
+    private WorkedLength Girth(BodyMeasurement key, string name, string purpose) => WorkedLength.MeasuredMm(name, _body.RequireMm(key, purpose));
+}

@@ -1,0 +1,121 @@
+using System;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+using UnitsNet;
+
+namespace Pattern.Core.Blocks;
+
+/// <summary>How one quarter gets from its hip width to its waist: what darts take, and what is left for the side seam.</summary>
+internal sealed class SkirtShaping
+{
+    private SkirtShaping(WorkedLength waist, WorkedLength dartIntake, WorkedLength[] lengths)
+    {
+        Waist = waist;
+        DartIntake = dartIntake;
+        DartLengths = lengths;
+    }
+
+    /// <summary>The quarter's finished waist, darts closed.</summary>
+    internal WorkedLength Waist { get; }
+
+    /// <summary>The intake of all darts together.</summary>
+    internal WorkedLength DartIntake { get; }
+
+    /// <summary>The length of each dart, from the centre; its number is the number of darts.</summary>
+    internal WorkedLength[] DartLengths { get; }
+
+    internal int DartCount => DartLengths.Length;
+
+    /// <summary>Decides the darts of a quarter.</summary>
+    /// <param name="panel">For messages.</param>
+    /// <param name="hipWidth">The quarter at the hip, less what the centre comes in at the waist.</param>
+    /// <param name="waist">The quarter's finished waist.</param>
+    /// <param name="tableIntake">What the shaping table gives all darts of the panel.</param>
+    /// <param name="plan">What the caller asked for.</param>
+    /// <param name="usualLength">The length of the first dart where the caller says none.</param>
+    /// <param name="options">The caps.</param>
+    internal static SkirtShaping Decide(
+        PanelName panel, WorkedLength hipWidth, WorkedLength waist, WorkedLength tableIntake, DartPlan plan, WorkedLength usualLength, SkirtOptions options)
+    {
+        WorkedLength suppression = (hipWidth - waist).Named(panel.Text + " suppression");
+        WorkedLength intake = plan.IntakeMm is { } asked
+            ? WorkedLength.GivenMm(panel.Text + " dart intake", asked)
+            : WithinCaps(suppression, tableIntake, options);
+        int count = CountOf(intake, plan, options);
+        if (count == 0)
+        {
+            return new SkirtShaping(waist, Nothing, []);
+        }
+
+        var lengths = new WorkedLength[count];
+        lengths[0] = plan.LengthMm is { } length ? WorkedLength.GivenMm(panel.Text + " dart length", length) : usualLength;
+        WorkedLength shortening = WorkedLength.GivenMm("shorter by", plan.ShorteningMm);
+        for (int i = 1; i < count; i++)
+        {
+            lengths[i] = (lengths[i - 1] - shortening).Named("dart length");
+        }
+
+        RefuseWrongLengths(panel, lengths, options.Levels.LowerHipMm);
+        return new SkirtShaping(waist, intake.Named(panel.Text + " dart intake"), lengths);
+    }
+
+    private static readonly WorkedLength Nothing = WorkedLength.GivenMm("no darts", 0);
+
+    // Half of the suppression or what the table says; never more than there is to take out; what is too narrow to sew goes to the side
+    // seam, and what the side seam cannot take goes back.
+    private static WorkedLength WithinCaps(WorkedLength suppression, WorkedLength tableIntake, SkirtOptions options)
+    {
+        double smallest = options.SmallestDartMm;
+        double most = suppression.ValueMm;
+        WorkedLength intake = tableIntake.ValueMm > most && most > 0 ? tableIntake.AtMost(suppression) : tableIntake;
+        if (most <= 0 || intake.ValueMm < smallest - RoundingMm)
+        {
+            intake = Nothing;
+        }
+
+        double over = most - intake.ValueMm - options.LargestSideShapingMm;
+        if (over > 0 && intake.ValueMm + over >= smallest)
+        {
+            intake = suppression - WorkedLength.GivenMm("largest side shaping", options.LargestSideShapingMm);
+        }
+
+        return intake;
+    }
+
+    // Sums of halves and quarters of inches may end a few bits off in millimetres.
+    private const double RoundingMm = 1e-9;
+
+    private static int CountOf(WorkedLength intake, DartPlan plan, SkirtOptions options)
+    {
+        if (intake.ValueMm <= 0)
+        {
+            return 0;
+        }
+
+        if (plan.Count is { } count)
+        {
+            return count;
+        }
+
+        double darts = Math.Ceiling((intake.ValueMm - RoundingMm) / options.LargestDartMm);
+        return (int)Math.Min(darts, DartPlan.MostDarts);
+    }
+
+    private static void RefuseWrongLengths(PanelName panel, WorkedLength[] lengths, double lowerHipMm)
+    {
+        foreach (WorkedLength length in lengths)
+        {
+            if (length.ValueMm < 10 || length.ValueMm > lowerHipMm)
+            {
+                throw new ConstructionException(DiagnosticCode.DartLengthImpossible, panel, length.Value, Length.FromMillimeters(10), Length.FromMillimeters(lowerHipMm))
+                {
+                    Step = "placing the darts",
+                    Landmark = panel.Text,
+                    Measured = length.Value,
+                    Allowed = Length.FromMillimeters(lowerHipMm),
+                };
+            }
+        }
+    }
+}

@@ -1,0 +1,94 @@
+using System;
+using System.Globalization;
+using UnitsNet;
+
+namespace Pattern.Core.Panels;
+
+/// <summary>One check of a drawn block: what was measured, what it should be, and whether that is close enough.</summary>
+public sealed class Finding
+{
+    /// <summary>What cutters accept when walking a seam by hand (common practice, no source): 1/16 in.</summary>
+    private const double HandToleranceMm = 25.4 / 16;
+
+    internal Finding(string check, string place, FindingKind kind, FindingRelation relation, double measured, double target, double tolerance)
+    {
+        Check = check;
+        Place = place;
+        Kind = kind;
+        Relation = relation;
+        RawMeasured = measured;
+        RawTarget = target;
+        RawTolerance = tolerance;
+    }
+
+    /// <summary>What was checked, in lower case words, such as <c>closed waist</c>.</summary>
+    public string Check { get; }
+
+    /// <summary>The panel, or <c>block</c> where a check spans all of them.</summary>
+    public string Place { get; }
+
+    /// <summary>Whether a length, an angle or a number was measured.</summary>
+    public FindingKind Kind { get; }
+
+    /// <summary>Whether the measure has to equal its target or may lie on one side of it.</summary>
+    public FindingRelation Relation { get; }
+
+    /// <summary>What was measured: a <see cref="Length"/>, an <see cref="Angle"/> or, for a number, a <see cref="Scalar"/>.</summary>
+    public IQuantity Measured => AsQuantity(RawMeasured);
+
+    /// <summary>What it should be, in the same kind of quantity.</summary>
+    public IQuantity Target => AsQuantity(RawTarget);
+
+    /// <summary>Measured minus target.</summary>
+    public IQuantity Difference => AsQuantity(RawMeasured - RawTarget);
+
+    /// <summary>How far off it may be: computed work holds 0.01 mm and 0.01 degrees.</summary>
+    public IQuantity Tolerance => AsQuantity(RawTolerance);
+
+    /// <summary>Whether the check holds within <see cref="Tolerance"/>. False for a measure that is not a number.</summary>
+    public bool Passed => Holds(RawTolerance);
+
+    /// <summary>Whether a length would pass a cutter walking it by hand, who accepts 1/16 in; the same as <see cref="Passed"/> for anything else.</summary>
+    public bool PassedByHand => Kind == FindingKind.Length ? Holds(HandToleranceMm) : Passed;
+
+    /// <summary>Millimetres, radians or a number.</summary>
+    internal double RawMeasured { get; }
+
+    /// <inheritdoc cref="RawMeasured"/>
+    internal double RawTarget { get; }
+
+    /// <inheritdoc cref="RawMeasured"/>
+    internal double RawTolerance { get; }
+
+    /// <summary>One line: check, place, measured, target, difference, verdict; millimetres and degrees.</summary>
+    public override string ToString()
+    {
+        (string unit, double scale, string format) = Kind switch
+        {
+            FindingKind.Length => (" mm", 1.0, "0.000"),
+            FindingKind.Angle => (" deg", 180 / Math.PI, "0.000"),
+            _ => (string.Empty, 1.0, "0"),
+        };
+        string relation = Relation switch { FindingRelation.AtLeast => "at least ", FindingRelation.AtMost => "at most ", _ => string.Empty };
+        string Number(double raw) => (raw * scale).ToString(format, CultureInfo.InvariantCulture) + unit;
+        return $"{(Passed ? "ok    " : "FAILED")} {Check}, {Place}: {Number(RawMeasured)}, target {relation}{Number(RawTarget)}, tolerance {Number(RawTolerance)}";
+    }
+
+    private bool Holds(double tolerance)
+    {
+        double difference = RawMeasured - RawTarget;
+        return Relation switch
+        {
+            FindingRelation.AtLeast => difference >= -tolerance,
+            FindingRelation.AtMost => difference <= tolerance,
+            _ => Math.Abs(difference) <= tolerance,
+        };
+    }
+
+    private IQuantity AsQuantity(double raw) => Kind switch
+    {
+        FindingKind.Length => Length.FromMillimeters(raw),
+        FindingKind.Angle => Angle.FromRadians(raw),
+        _ => Scalar.FromAmount(raw),
+    };
+}

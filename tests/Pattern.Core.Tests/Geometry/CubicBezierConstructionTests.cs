@@ -157,18 +157,6 @@ public class CubicBezierConstructionTests
         }
     }
 
-    [Fact]
-    public void TryFindLoop_KnownLoop_FindsTheCrossing()
-    {
-        // Symmetric about x = 50: crosses itself there, at parameters that sum to 1.
-        CubicBezier loop = new(0, 0, 150, 100, -50, 100, 100, 0);
-
-        Assert.True(loop.TryFindLoop(out double first, out double second));
-        Assert.Equal(1, first + second, 1e-14);
-        Assert.Equal(0, loop.PointAt(first).DistanceMm(loop.PointAt(second)), 1e-12);
-        Assert.False(new CubicBezier(0, 0, 50, 100, 50, 100, 100, 0).CrossesItself);
-    }
-
     private static double Energy(CubicBezier c)
     {
         double E(double t) => c.SecondDerivativeAtRaw(t).DotMm2(c.SecondDerivativeAtRaw(t));

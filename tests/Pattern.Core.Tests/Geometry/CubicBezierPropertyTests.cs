@@ -129,16 +129,6 @@ public class CubicBezierPropertyTests
         Assert.Equal(sum, gentle.Curve.TotalTurning.Radians, 1e-9);
     }
 
-    [Property]
-    public void TryFindLoop_HostileCurve_IsWhereItCrosses(HostileCurve hostile)
-    {
-        CubicBezier curve = hostile.Curve;
-        if (curve.TryFindLoop(out double first, out double second) && second - first > 1e-3)
-        {
-            Assert.True(curve.PointAtRaw(first).DistanceMm(curve.PointAtRaw(second)) <= 1e-8 * curve.HodographMm + (1e-14 * curve.MagnitudeMm));
-        }
-    }
-
     private static double Size(CubicBezier curve) => curve.MagnitudeMm + 1e-300;
 
     // Relative to the size of the curve; far from the origin the coordinates' own rounding comes on top.

@@ -164,13 +164,16 @@ public class CurvePathConstructionTests
     {
         CurvePath path = CurvePath.Through(Armhole);
         path.SplitAt(Length.FromMillimeters(100), out CurvePath before, out CurvePath after);
-        PathPosition place = path.PositionAtLength(Length.FromMillimeters(100));
+        PathLocation place = path.LocationAtLength(Length.FromMillimeters(100));
         path.SplitAt(place, out CurvePath before2, out _);
 
         Assert.Equal(100, before.Length.Millimeters, 1e-9);
         Assert.Equal(path.Length.Millimeters, before.Length.Millimeters + after.Length.Millimeters, 1e-9);
         Assert.Equal(100, path.LengthTo(place).Millimeters, 1e-9);
         Assert.True(before2.End.IsCloseTo(before.End, Length.FromMillimeters(1e-9)));
+        path.SplitAt(place.Point, out CurvePath before3, out _);
+        Assert.Equal(100, before3.Length.Millimeters, 1e-9);
+        Assert.Throws<ArgumentException>(() => path.SplitAt(P(0, 50), out _, out _));
         Assert.Throws<InvalidOperationException>(() => path.Closed().SplitAt(Length.FromMillimeters(100), out _, out _));
     }
 
@@ -181,7 +184,7 @@ public class CurvePathConstructionTests
         Point2D compass = P(60, 90);
         foreach (double radiusMm in new[] { 30.0, 60, 90, 100, 105, 115 })
         {
-            IReadOnlyList<PathPosition> found = path.FindAtDistanceFrom(compass, Length.FromMillimeters(radiusMm));
+            IReadOnlyList<PathLocation> found = path.FindAtDistanceFrom(compass, Length.FromMillimeters(radiusMm));
 
             Assert.All(found, p => Assert.Equal(radiusMm, p.Point.DistanceMm(compass), 1e-9));
             Assert.Equal(CountCrossings(path, compass, radiusMm), found.Count);
@@ -193,9 +196,9 @@ public class CurvePathConstructionTests
     [Fact]
     public void FindAtDistanceFrom_Line_MatchesClosedForm()
     {
-        IReadOnlyList<PathPosition> two = CurvePath.From(P(-10, 3)).LineTo(P(10, 3)).FindAtDistanceFrom(P(0, 0), Length.FromMillimeters(5));
-        IReadOnlyList<PathPosition> one = CurvePath.From(P(-10, 5)).LineTo(P(10, 5)).FindAtDistanceFrom(P(0, 0), Length.FromMillimeters(5));
-        IReadOnlyList<PathPosition> none = CurvePath.From(P(-10, 5.01)).LineTo(P(10, 5.01)).FindAtDistanceFrom(P(0, 0), Length.FromMillimeters(5));
+        IReadOnlyList<PathLocation> two = CurvePath.From(P(-10, 3)).LineTo(P(10, 3)).FindAtDistanceFrom(P(0, 0), Length.FromMillimeters(5));
+        IReadOnlyList<PathLocation> one = CurvePath.From(P(-10, 5)).LineTo(P(10, 5)).FindAtDistanceFrom(P(0, 0), Length.FromMillimeters(5));
+        IReadOnlyList<PathLocation> none = CurvePath.From(P(-10, 5.01)).LineTo(P(10, 5.01)).FindAtDistanceFrom(P(0, 0), Length.FromMillimeters(5));
 
         Assert.Equal([-4.0, 4.0], two.Select(p => Math.Round(p.Point.XMm, 12)));
         Assert.Equal(0, Assert.Single(one).Point.XMm, 1e-6);

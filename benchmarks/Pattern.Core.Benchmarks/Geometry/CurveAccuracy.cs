@@ -49,7 +49,7 @@ internal static class CurveAccuracy
     private static void Flattening(string name, Func<CubicBezier, IReadOnlyList<Point2D>> flatten)
     {
         (double points, double deviation) = FlatteningBenchmarks.Accuracy(flatten);
-        Console.WriteLine(string.Format(CultureInfo.InvariantCulture, "flatten 0.05, {0}: {1:0.0} points a curve, real deviation {2:0.00000} mm", name, points, deviation));
+        Console.WriteLine(string.Format(CultureInfo.InvariantCulture, "flatten 0.05, {0}: {1:0.0} points a curve, real deviation {2:0.0000000} mm", name, points, deviation));
     }
 
     private static double Off(int i, Point2D point) => point.DistanceMm(BenchCurves.WantedPoints[i]);

@@ -270,6 +270,9 @@ public enum DiagnosticCode
 
     /// <summary>Two points that follow one another are the same.</summary>
     PointsRepeat = 3020,
+
+    /// <summary>The points of an arc lie on one straight line.</summary>
+    ArcIsStraight = 3021,
     /// <summary>A drawing has two layers of one name.</summary>
     LayerTwice = 7001,
 

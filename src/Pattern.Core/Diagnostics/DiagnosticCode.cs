@@ -38,6 +38,45 @@ public enum DiagnosticCode
     /// <summary>A dart is wider than the stretch of seam line that it is folded onto.</summary>
     DartWiderThanStretch = 2004,
 
+    /// <summary>A panel was asked for a dart that it does not have.</summary>
+    DartNotOnEdge = 2005,
+
+    /// <summary>A panel has too few edges to close.</summary>
+    PanelNotClosed = 2006,
+
+    /// <summary>Two edges that should meet do not.</summary>
+    EdgesApart = 2007,
+
+    /// <summary>Two edges of a panel have the same name.</summary>
+    EdgeNamedTwice = 2008,
+
+    /// <summary>A place lies beyond the ends of its edge.</summary>
+    PlaceOffEdge = 2009,
+
+    /// <summary>The apex of a dart would lie outside the panel.</summary>
+    ApexOutsidePanel = 2010,
+
+    /// <summary>The intake of a dart is wider than the seam line it is taken out of.</summary>
+    DartWiderThanEdge = 2011,
+
+    /// <summary>A cut or a leg would cross a dart.</summary>
+    CutCrossesDart = 2012,
+
+    /// <summary>A cut would leave the panel on its way.</summary>
+    CutLeavesPanel = 2013,
+
+    /// <summary>A dart was to be moved onto its own place.</summary>
+    TransferOntoItself = 2014,
+
+    /// <summary>A panel cannot be closed flat: the dart ends inside it.</summary>
+    DartNotFlat = 2015,
+
+    /// <summary>Darts that do not share an apex cannot be merged.</summary>
+    DartsApart = 2016,
+
+    /// <summary>The outline of a panel would cross itself.</summary>
+    OutlineWouldCross = 2017,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 
@@ -83,6 +122,15 @@ public enum DiagnosticCode
     /// <summary>A name that may not be empty or blank was.</summary>
     NameEmpty = 1025,
 
+    /// <summary>A body measurement of one's own has the term of a known one.</summary>
+    BodyMeasurementKnown = 1026,
+
+    /// <summary>A fraction of an inch has no room left: too fine, or too large.</summary>
+    FractionOverflow = 1030,
+
+    /// <summary>A fraction of an inch was asked for in metric.</summary>
+    FractionNotMetric = 1031,
+
     /// <summary>Nothing moves there, so there is no direction.</summary>
     DirectionUndefined = 3001,
 
@@ -127,6 +175,63 @@ public enum DiagnosticCode
 
     /// <summary>A dart stands beyond the end of its waistline.</summary>
     DartOffWaistline = 4005,
+
+    /// <summary>A draft was asked for a landmark that was not drawn.</summary>
+    LandmarkNotDrawn = 4006,
+
+    /// <summary>A shaping table has no rows.</summary>
+    ShapingTableEmpty = 5001,
+
+    /// <summary>The difference between hip and waist lies outside a shaping table that refuses that.</summary>
+    ShapingOutsideTable = 5002,
+
+    /// <summary>A figure of a shaping table cannot be read.</summary>
+    ShapingFigureUnreadable = 5003,
+
+    /// <summary>A dart intake in a shaping table is negative.</summary>
+    ShapingIntakeNegative = 5004,
+
+    /// <summary>A figure of a shaping table is too large for any skirt.</summary>
+    ShapingFigureTooLarge = 5005,
+
+    /// <summary>The rows of a shaping table do not rise.</summary>
+    ShapingDifferenceOutOfOrder = 5006,
+
+    /// <summary>Two rows of a shaping table are for the same difference.</summary>
+    ShapingDifferenceTwice = 5007,
+
+    /// <summary>The name of a shaping table has more than one line.</summary>
+    ShapingNameBroken = 5008,
+
+    /// <summary>A shaping table in text has a directive that is not known.</summary>
+    ShapingDirectiveUnknown = 5010,
+
+    /// <summary>A directive of a shaping table in text has a value that is not known.</summary>
+    ShapingDirectiveWrong = 5011,
+
+    /// <summary>A shaping table in text says the same thing twice.</summary>
+    ShapingDirectiveTwice = 5012,
+
+    /// <summary>A directive of a shaping table in text stands below the column names.</summary>
+    ShapingDirectiveLate = 5013,
+
+    /// <summary>A shaping table in text has a column that is not known.</summary>
+    ShapingColumnUnknown = 5014,
+
+    /// <summary>A shaping table in text has the same column twice.</summary>
+    ShapingColumnTwice = 5015,
+
+    /// <summary>A shaping table in text lacks a column.</summary>
+    ShapingColumnMissing = 5016,
+
+    /// <summary>A row of a shaping table in text has too many or too few figures.</summary>
+    ShapingCellsMiscounted = 5017,
+
+    /// <summary>A shaping table in text does not say its unit.</summary>
+    ShapingUnitMissing = 5018,
+
+    /// <summary>A quoted cell of a shaping table in text does not end.</summary>
+    ShapingQuoteOpen = 5019,
 
     /// <summary>A drawing has two layers of one name.</summary>
     LayerTwice = 7001,

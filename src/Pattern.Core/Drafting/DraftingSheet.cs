@@ -100,6 +100,22 @@ public sealed class DraftingSheet
         return curve;
     }
 
+    /// <summary>Returns the landmark of that name.</summary>
+    /// <exception cref="ConstructionException">No such landmark was drawn.</exception>
+    public Landmark Find(LandmarkName name)
+    {
+        Guard.NotNull(name, nameof(name));
+        foreach (Landmark landmark in _landmarks)
+        {
+            if (landmark.Name.Equals(name))
+            {
+                return landmark;
+            }
+        }
+
+        throw new ConstructionException(DiagnosticCode.LandmarkNotDrawn, name) { Landmark = name.Text };
+    }
+
     /// <summary>What a hand would measure off: the value itself, or the nearest mark of the sheet's tape.</summary>
     internal double Measure(WorkedLength distance) => _tape is { } tape ? Tape.MarksOf(distance.ValueMm, tape, TapeRounding.Nearest) * tape.SizeMm : distance.ValueMm;
 

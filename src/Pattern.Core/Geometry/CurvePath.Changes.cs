@@ -15,8 +15,7 @@ public sealed partial class CurvePath
     [Pure]
     public Point2D PointAtLength(Length distance)
     {
-        int index = Locate(CheckedDistance(distance, nameof(distance)), out double t);
-        return _segments[index].PointAtRaw(t);
+        return PointAtMm(CheckedDistance(distance, nameof(distance)));
     }
 
     /// <summary>The part between two distances along the path.</summary>
@@ -87,6 +86,12 @@ public sealed partial class CurvePath
         }
 
         return new CurvePath(moved.ToArray(), IsClosed);
+    }
+
+    internal Point2D PointAtMm(double distanceMm)
+    {
+        int index = Locate(distanceMm, out double t);
+        return _segments[index].PointAtRaw(t);
     }
 
     /// <summary>Finds the segment and its parameter at a length that lies on the path.</summary>

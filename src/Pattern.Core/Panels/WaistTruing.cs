@@ -81,12 +81,12 @@ internal sealed class WaistTruing
         return truing;
     }
 
-    /// <summary>The trued edge, opened again at its darts, with their caps.</summary>
-    internal PanelEdge ToEdge(EdgeName name)
+    /// <summary>The trued edge, opened again at its darts.</summary>
+    internal PanelEdge ToEdge(EdgeName name, EdgeRole role)
     {
         int count = _wedges.Length;
         var stretches = new CurvePath[count + 1];
-        var darts = new Dart[count];
+        var darts = new DartShape[count];
         Transform2D opening = Transform2D.Identity;
         double from = 0;
         for (int i = 0; i <= count; i++)
@@ -100,13 +100,12 @@ internal sealed class WaistTruing
             }
 
             Point2D onEdge = _closed.PointAtRaw(to);
-            CurvePath cap = DartCaps.TowardCentre(_closed, to, _apexes[i], _hand * _wedges[i].AngleRad).Transformed(opening);
             Transform2D beyond = Transform2D.RotationRaw(_apexes[i], _open[i]).Then(opening);
-            darts[i] = new Dart(i + 1, opening.Apply(_apexes[i]), opening.Apply(onEdge), beyond.Apply(onEdge), cap);
+            darts[i] = new DartShape(opening.Apply(_apexes[i]), opening.Apply(onEdge), beyond.Apply(onEdge), Toward.Centre);
             opening = beyond;
         }
 
-        return new PanelEdge(name, stretches, darts);
+        return new PanelEdge(name, role, stretches, darts);
     }
 
     private void Solve()

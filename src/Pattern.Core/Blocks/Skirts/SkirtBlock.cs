@@ -88,5 +88,24 @@ public sealed class SkirtBlock
     [Pure]
     public SkirtBlockBuilder ToBuilder() => new(Body, _options);
 
+    /// <summary>Drafts by hand once more with every distance read off a tape, and says what all that rounding does together.</summary>
+    /// <remarks>A sheet of steps that rounds each instruction owes its reader this: the errors do not simply add up.</remarks>
+    /// <param name="tape">The finest mark that distances are laid off to.</param>
+    [Pure]
+    public IReadOnlyList<TapeEffect> ReadOffTape(TapeStep tape)
+    {
+        SkirtDraft exact = SkirtDraft.Draw(Body, _options, new DraftingSheet());
+        SkirtDraft rounded = SkirtDraft.Draw(Body, _options, new DraftingSheet(tape));
+        double Waist(SkirtDraft draft) => 2 * (draft.Back.HandClosedWaistMm + draft.Front.HandClosedWaistMm);
+        double Hip(SkirtDraft draft) => 2 * draft.Sheet.Find(SkirtNames.CentreFrontLowerHip).Position.XMm;
+        double Sides(SkirtDraft draft) => draft.Back.HandSideLengthMm - draft.Front.HandSideLengthMm;
+        return
+        [
+            new TapeEffect("closed waist", "block", Waist(exact), Waist(rounded), exact.WaistTargetMm),
+            new TapeEffect("hip width", "block", Hip(exact), Hip(rounded), exact.HipTargetMm),
+            new TapeEffect("side seam, back less front", "block", Sides(exact), Sides(rounded), 0),
+        ];
+    }
+
     internal static SkirtBlock Draft(BodyMeasurements body, SkirtOptions options) => new(body, options);
 }

@@ -169,9 +169,11 @@ internal sealed class SkirtDraft
     private void DrawCentreFront()
     {
         WorkedLength drop = _options.CentreFrontDropMm is { } asked ? Given("centre front drop", asked) : Reading.FrontDrop;
-        Front.CentreWaist = _options.Waistline == Waistline.Shaped && drop.ValueMm > 0
-            ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
-            : Front.CentreLevel;
+        Front.CentreWaist = _options.Waistline == Waistline.Level || drop.ValueMm == 0
+            ? Front.CentreLevel
+            : drop.ValueMm > 0
+                ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
+                : Sheet.SquareUp(Front.CentreLevel, Given("centre front rise", -drop.ValueMm), Front.Names.CentreWaist);
     }
 
     private void DrawSide(SkirtQuarter quarter)

@@ -77,6 +77,15 @@ public enum DiagnosticCode
     /// <summary>The outline of a panel would cross itself.</summary>
     OutlineWouldCross = 2017,
 
+    /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
+    PanelNotRigid = 2018,
+
+    /// <summary>A tuck was to be stitched as far as the dart, or farther.</summary>
+    TuckTooLong = 2019,
+
+    /// <summary>A cut that parts a panel begins and ends on the same edge.</summary>
+    CutEndsOnOwnEdge = 2020,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 
@@ -232,7 +241,35 @@ public enum DiagnosticCode
 
     /// <summary>A quoted cell of a shaping table in text does not end.</summary>
     ShapingQuoteOpen = 5019,
+    /// <summary>A curve stands still and turns back: its curvature has no bound.</summary>
+    CurvatureUnbounded = 3011,
 
+    /// <summary>A tolerance is not greater than zero.</summary>
+    ToleranceNotPositive = 3012,
+
+    /// <summary>A tolerance is so fine that a curve would need too many chords.</summary>
+    ToleranceTooFine = 3013,
+
+    /// <summary>A caller's buffer has too little room.</summary>
+    BufferTooSmall = 3014,
+
+    /// <summary>A length that no curve through these ends can have.</summary>
+    LengthTooShort = 3015,
+
+    /// <summary>A length that only a curve with a loop or a cusp would have.</summary>
+    LengthTooLong = 3016,
+
+    /// <summary>Two tangents do not meet ahead of both ends.</summary>
+    TangentsDoNotMeet = 3017,
+
+    /// <summary>A fillet does not fit between its neighbours.</summary>
+    FilletDoesNotFit = 3018,
+
+    /// <summary>A point does not lie where it must.</summary>
+    PointOffLine = 3019,
+
+    /// <summary>Two points that follow one another are the same.</summary>
+    PointsRepeat = 3020,
     /// <summary>A drawing has two layers of one name.</summary>
     LayerTwice = 7001,
 
@@ -244,4 +281,19 @@ public enum DiagnosticCode
 
     /// <summary>Two files of one name.</summary>
     FileTwice = 7004,
+
+    /// <summary>A folder has the name that a file is to have.</summary>
+    FolderInTheWay = 7005,
+
+    /// <summary>An open path has no inside.</summary>
+    PathOpen = 3500,
+
+    /// <summary>A path has no length, so that there is nothing beside it.</summary>
+    OffsetOfNothing = 3501,
+
+    /// <summary>A path was offset so far that nothing is left.</summary>
+    OffsetVanishes = 3502,
+
+    /// <summary>The pieces of an offset could not be joined.</summary>
+    OffsetUnjoined = 3503,
 }

@@ -91,6 +91,18 @@ public readonly struct BoundingBox : IEquatable<BoundingBox>
     /// <summary>The lower left and the upper right corner.</summary>
     public override string ToString() => $"{LowerLeft} to {UpperRight}";
 
+    /// <summary>How far a point is outside; 0 inside and on the border.</summary>
+    internal double DistanceMm(in Point2D point)
+    {
+        double dx = Math.Max(0, Math.Max(LeftMm - point.XMm, point.XMm - RightMm));
+        double dy = Math.Max(0, Math.Max(BottomMm - point.YMm, point.YMm - TopMm));
+        return dx == 0 ? dy : dy == 0 ? dx : Raw.Hypot(dx, dy);
+    }
+
+    internal bool IsNear(in BoundingBox other, double toleranceMm)
+        => LeftMm <= other.RightMm + toleranceMm && other.LeftMm <= RightMm + toleranceMm
+            && BottomMm <= other.TopMm + toleranceMm && other.BottomMm <= TopMm + toleranceMm;
+
     internal BoundingBox Including(double xMm, double yMm) => new(
         Math.Min(LeftMm, xMm), Math.Min(BottomMm, yMm), Math.Max(RightMm, xMm), Math.Max(TopMm, yMm));
 

@@ -8,7 +8,7 @@ namespace Pattern.Core.Geometry;
 
 /// <summary>A part of a circle, or a whole one.</summary>
 /// <remarks>The default value is the origin alone: radius and sweep are zero.</remarks>
-public readonly struct CircularArc : IEquatable<CircularArc>
+public readonly partial struct CircularArc : IEquatable<CircularArc>
 {
     internal readonly double CentreXMm;
     internal readonly double CentreYMm;
@@ -51,6 +51,12 @@ public readonly struct CircularArc : IEquatable<CircularArc>
 
     /// <summary>The heading at the end.</summary>
     public Direction EndDirection => DirectionAtRaw(1);
+
+    /// <summary>The signed curvature, the inverse of the radius: positive where the arc turns left.</summary>
+    /// <exception cref="ConstructionException">The radius is zero.</exception>
+    public ReciprocalLength Curvature => RadiusMm > 0
+        ? ReciprocalLength.FromInverseMillimeters(SweepRad < 0 ? -1 / RadiusMm : 1 / RadiusMm)
+        : throw new ConstructionException(DiagnosticCode.CurvatureUnbounded, 0, Centre);
 
     /// <summary>The signed area between the arc and the two straight lines from the origin to its ends.</summary>
     public Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);

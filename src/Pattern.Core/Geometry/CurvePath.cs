@@ -224,11 +224,7 @@ public sealed partial class CurvePath
     public CurvePath Then(CurvePath next)
     {
         RequireOpen();
-        if (Guard.NotNull(next, nameof(next)).IsClosed)
-        {
-            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.PathClosed), nameof(next));
-        }
-
+        RequireNextOpen(next);
         RequireMeet(End, next.Start, _segments.Length + 1, nameof(next));
         var joined = new PathSegment[_segments.Length + next._segments.Length];
         _segments.CopyTo(joined, 0);

@@ -6,7 +6,7 @@ namespace Pattern.Core.Geometry;
 
 /// <summary>A straight line without ends, with a heading.</summary>
 /// <remarks>The default value is the X axis.</remarks>
-public readonly struct Line : IEquatable<Line>
+public readonly partial struct Line : IEquatable<Line>
 {
     private Line(Point2D point, Direction direction)
     {

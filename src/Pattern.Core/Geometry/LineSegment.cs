@@ -7,7 +7,7 @@ namespace Pattern.Core.Geometry;
 
 /// <summary>A straight line between two points.</summary>
 /// <remarks>Start and end may be the same point; it has no direction then.</remarks>
-public readonly struct LineSegment : IEquatable<LineSegment>
+public readonly partial struct LineSegment : IEquatable<LineSegment>
 {
     internal LineSegment(Point2D start, Point2D end)
     {

@@ -25,7 +25,7 @@ public readonly struct PathStart
     public CurvePath CurveTo(Point2D startControl, Point2D endControl, Point2D end)
         => CurvePath.Trusted(PathSegment.FromCubic(new CubicBezier(Point, startControl, endControl, end)));
 
-    /// <summary>Draws the fairest curve with given headings: <see cref="CubicBezier.Between"/>.</summary>
+    /// <summary>Draws the fairest curve with given headings: <see cref="CubicBezier.Between(Point2D, Direction, Point2D, Direction)"/>.</summary>
     /// <param name="startDirection">The heading with which it leaves.</param>
     /// <param name="end">Where it ends.</param>
     /// <param name="endDirection">The heading with which it arrives.</param>

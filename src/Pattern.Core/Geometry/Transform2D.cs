@@ -146,6 +146,15 @@ public readonly struct Transform2D : IEquatable<Transform2D>
     public override int GetHashCode() => unchecked((RawHash.Of(A, B, C, D) * 397) ^ RawHash.Of(Tx, Ty));
 
     /// <summary>Rotation by a turn given as the heading that <see cref="Direction.Right"/> takes.</summary>
+    /// <summary>A turn and a scaling about a point, given by cosine and sine times the scale.</summary>
+    internal static Transform2D Similarity(in Point2D centre, double cosine, double sine) => new(
+        cosine,
+        sine,
+        -sine,
+        cosine,
+        centre.XMm - (cosine * centre.XMm) + (sine * centre.YMm),
+        centre.YMm - (sine * centre.XMm) - (cosine * centre.YMm));
+
     internal static Transform2D RotationRaw(in Point2D centre, in Direction turn)
     {
         double cos = turn.X;

@@ -18,8 +18,8 @@ public sealed class Dart
         Shape = shape;
     }
 
-    /// <summary>The name of the edge that the dart stands on.</summary>
-    public EdgeName Edge => _edge.Name;
+    /// <summary>The edge that the dart stands on, and its number there.</summary>
+    public DartName Name => new(_edge.Name, Number);
 
     /// <summary>The dart's number on its edge, in the order of the edge (from the centre), starting at 1.</summary>
     public int Number { get; }
@@ -49,6 +49,12 @@ public sealed class Dart
 
     /// <summary>The opening of the wedge at the apex. It stays the same wherever the dart is moved to.</summary>
     public Angle Angle => Angle.FromRadians(AngleRad);
+
+    /// <summary>How far from the seam line the legs are stitched to each other: all the way to the apex, or less for a tuck.</summary>
+    public Length StitchedLength => Length.FromMillimeters(IsTuck ? Shape.TuckMm : LegLengthMm(Toward.Centre));
+
+    /// <summary>Whether the intake is only held at the seam line, as a tuck, and released before the apex.</summary>
+    public bool IsTuck => Shape.TuckMm > 0;
 
     /// <summary>The middle of the intake, half way between the legs.</summary>
     public Point2D MiddleOfIntake => CentreLeg.MidpointTo(SideLeg);

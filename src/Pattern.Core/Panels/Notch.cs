@@ -30,4 +30,14 @@ public readonly struct Notch
 
     /// <summary>The same mark on an edge that has been moved or redrawn: as far along the sewn edge as before.</summary>
     internal Notch On(PanelEdge edge) => new(edge.Name, edge.PointAtSewnMm(FromStartMm), FromStartMm, Count);
+
+    /// <summary>The same mark after a dart was taken in around a place: what lay beyond is nearer the start now; what lay within stands at the dart.</summary>
+    internal Notch AfterTakingIn(double middleMm, double halfMm) => new(
+        Edge,
+        Position,
+        FromStartMm <= middleMm - halfMm ? FromStartMm : FromStartMm >= middleMm + halfMm ? FromStartMm - (2 * halfMm) : middleMm - halfMm,
+        Count);
+
+    /// <summary>The same mark after the edge grew at a place: what lay beyond is further from the start now.</summary>
+    internal Notch AfterLettingOut(double atMm, double longerMm) => new(Edge, Position, FromStartMm <= atMm ? FromStartMm : FromStartMm + longerMm, Count);
 }

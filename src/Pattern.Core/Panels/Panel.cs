@@ -73,17 +73,15 @@ public sealed partial class Panel
         return false;
     }
 
-    /// <summary>Returns a dart of an edge.</summary>
-    /// <param name="edge">The edge that it stands on.</param>
-    /// <param name="number">Its number there, from 1 in the order of the edge.</param>
+    /// <summary>Returns the dart of that name.</summary>
     /// <exception cref="ConstructionException">The panel has no such edge, or the edge no such dart.</exception>
     [Pure]
-    public Dart FindDart(EdgeName edge, int number)
+    public Dart FindDart(DartName name)
     {
-        IReadOnlyList<Dart> darts = FindEdge(edge).Darts;
-        return number >= 1 && number <= darts.Count
-            ? darts[number - 1]
-            : throw new ConstructionException(DiagnosticCode.DartNotOnEdge, number, edge, Name, darts.Count) { Landmark = edge.Text };
+        IReadOnlyList<Dart> darts = FindEdge(name.Edge).Darts;
+        return name.Number >= 1 && name.Number <= darts.Count
+            ? darts[name.Number - 1]
+            : throw new ConstructionException(DiagnosticCode.DartNotOnEdge, name, Name, darts.Count) { Landmark = name.Edge.Text };
     }
 
     /// <summary>The seam line all around, going down one leg of every dart to its apex and up the other: the cloth outside the darts.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Geometry;
 using UnitsNet;
 
@@ -54,6 +55,7 @@ public sealed class PanelEdge
     /// <summary>The edge as it lies when every dart on it is closed: one line without gaps, its start where it was.</summary>
     /// <remarks>Everything beyond a dart, the next apex included, turns about that dart's apex; the turns are composed from the
     /// first dart outwards.</remarks>
+    [Pure]
     public CurvePath Closed()
     {
         CurvePath closed = _stretches[0];
@@ -116,10 +118,11 @@ public sealed class PanelEdge
     internal CurvePath FoldCap(int index)
     {
         Dart dart = _darts[index];
-        return dart.PressedToward == Toward.Centre
-            ? DartCaps.Fold(dart.Shape, JoinedBefore(index), fromCentre: true)
-            : DartCaps.Fold(dart.Shape, JoinedAfter(index), fromCentre: false);
+        return DartCaps.Fold(dart.Shape, PressedOnto(index), dart.PressedToward == Toward.Centre);
     }
+
+    /// <summary>The seam line that a dart is pressed onto, with the darts next to it closed: it ends at the centre leg, or begins at the side leg.</summary>
+    internal CurvePath PressedOnto(int index) => _darts[index].PressedToward == Toward.Centre ? JoinedBefore(index) : JoinedAfter(index);
 
     // The seam line up to the centre leg, with earlier darts closed onto the stretch that ends at it.
     private CurvePath JoinedBefore(int index)

@@ -15,5 +15,14 @@ internal static class PanelErrors
             Allowed = Millimetres(lengthMm),
         };
 
+    internal static ConstructionException TooWide(PanelName panel, EdgeName edge, double intakeMm, double roomMm, string step)
+        => new(DiagnosticCode.DartWiderThanEdge, Millimetres(intakeMm), edge, panel, Millimetres(roomMm))
+        {
+            Step = step,
+            Landmark = edge.Text,
+            Measured = Millimetres(intakeMm),
+            Allowed = Millimetres(roomMm),
+        };
+
     internal static Length Millimetres(double value) => Length.FromMillimeters(value);
 }

@@ -33,7 +33,7 @@ public sealed class OutputFolderTests : IDisposable
 
         IOException refusal = Assert.Throws<IOException>(() => OutputFolder.At(_folder).With("a.txt", "new").With("b.txt", "new").With("c.txt", "new").Save());
 
-        Assert.Contains("PC7002", refusal.Message);
+        Assert.Contains("PC7005", refusal.Message);
         Assert.Contains("b.txt", refusal.Message);
         Assert.Equal("old", File.ReadAllText(Path.Combine(_folder, "a.txt")));
         Assert.Equal(["a.txt", "b.txt"], Directory.GetFileSystemEntries(_folder).Select(Path.GetFileName).OrderBy(name => name, StringComparer.Ordinal));
@@ -72,6 +72,19 @@ public sealed class OutputFolderTests : IDisposable
 
         Assert.Contains("skirt.svg", refusal.Message);
         Assert.Empty(Directory.GetFileSystemEntries(_folder));
+    }
+
+    // The name is longer than file systems take: the fault comes when the first file already lies complete beside its place.
+    [Fact]
+    public void Save_LaterFileFails_LeavesNothingOfTheEarlierOnes()
+    {
+        File.WriteAllText(Path.Combine(_folder, "a.txt"), "old");
+
+        IOException refusal = Assert.Throws<IOException>(() => OutputFolder.At(_folder).With("a.txt", "new").With(new string('b', 300), "new").Save());
+
+        Assert.Contains("PC7002", refusal.Message);
+        Assert.Equal("old", File.ReadAllText(Path.Combine(_folder, "a.txt")));
+        Assert.Single(Directory.GetFileSystemEntries(_folder));
     }
 
     [Theory]

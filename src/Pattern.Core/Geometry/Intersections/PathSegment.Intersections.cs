@@ -1,0 +1,54 @@
+using System;
+using System.Diagnostics.Contracts;
+using Pattern.Core.Diagnostics;
+using UnitsNet;
+
+namespace Pattern.Core.Geometry;
+
+/// <content>Where it meets others.</content>
+public readonly partial struct PathSegment
+{
+    /// <summary>All that this segment and another segment have in common; what comes nearer than <see cref="GeometryTolerance.Default"/> touches.</summary>
+    /// <remarks>Ends count, tangencies are single points, and stretches that coincide are overlaps. Of curves much smaller than
+    /// a millimetre a billionth of their size touches instead.</remarks>
+    /// <param name="other">The other one.</param>
+    [Pure]
+    public CurveIntersections IntersectionsWith(PathSegment other)
+    {
+        Intersector.Find(this, other, null, out CurveIntersections hits);
+        return hits;
+    }
+
+    /// <summary>All that this segment and another segment have in common, with a tolerance.</summary>
+    /// <param name="other">The other one.</param>
+    /// <param name="tolerance">What comes nearer than this touches; at least what rounding does to the coordinates.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative or not finite.</exception>
+    [Pure]
+    public CurveIntersections IntersectionsWith(PathSegment other, Length tolerance)
+    {
+        Intersector.Find(this, other, Guard.Millimetres(tolerance, 0, double.MaxValue, nameof(tolerance)), out CurveIntersections hits);
+        return hits;
+    }
+
+    /// <summary>All that this segment and a line without ends have in common; what comes nearer than <see cref="GeometryTolerance.Default"/> touches.</summary>
+    /// <remarks>Ends count, tangencies are single points, and stretches that coincide are overlaps. Of curves much smaller than
+    /// a millimetre a billionth of their size touches instead.</remarks>
+    /// <param name="other">The other one.</param>
+    [Pure]
+    public CurveIntersections IntersectionsWith(Line other)
+    {
+        LineIntersector.Find(this, other, null, out CurveIntersections hits);
+        return hits;
+    }
+
+    /// <summary>All that this segment and a line without ends have in common, with a tolerance.</summary>
+    /// <param name="other">The other one.</param>
+    /// <param name="tolerance">What comes nearer than this touches; at least what rounding does to the coordinates.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative or not finite.</exception>
+    [Pure]
+    public CurveIntersections IntersectionsWith(Line other, Length tolerance)
+    {
+        LineIntersector.Find(this, other, Guard.Millimetres(tolerance, 0, double.MaxValue, nameof(tolerance)), out CurveIntersections hits);
+        return hits;
+    }
+}

@@ -284,6 +284,10 @@ public enum DiagnosticCode
 
     /// <summary>Two files of one name.</summary>
     FileTwice = 7004,
+
+    /// <summary>A folder has the name that a file is to have.</summary>
+    FolderInTheWay = 7005,
+
     /// <summary>An open path has no inside.</summary>
     PathOpen = 3500,
 

@@ -270,6 +270,7 @@ public enum DiagnosticCode
 
     /// <summary>Two points that follow one another are the same.</summary>
     PointsRepeat = 3020,
+
     /// <summary>A drawing has two layers of one name.</summary>
     LayerTwice = 7001,
 
@@ -281,4 +282,7 @@ public enum DiagnosticCode
 
     /// <summary>Two files of one name.</summary>
     FileTwice = 7004,
+
+    /// <summary>A folder has the name that a file was to have.</summary>
+    FolderInTheWay = 7005,
 }

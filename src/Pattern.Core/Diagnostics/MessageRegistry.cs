@@ -108,6 +108,7 @@ internal static class MessageRegistry
         [DiagnosticCode.FileNotWritten] = (Severity.Error, "{0} was not written, and what stood there is unchanged: {1} Look at the folder, its rights and the free space."),
         [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
+        [DiagnosticCode.FolderInTheWay] = (Severity.Error, "A folder is named {0}. Give the file another name."),
     };
 
     /// <summary>Every code that has a message.</summary>

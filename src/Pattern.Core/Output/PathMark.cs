@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 
@@ -54,6 +55,7 @@ public sealed class PathMark : DrawingMark
         => new(Guard.NotNull(path, nameof(path)), Guard.NotNull(role, nameof(role)), facts, (ArrowEnds)Guard.Choice((int)arrows, 4, nameof(arrows)));
 
     /// <summary>The heads of the arrows: closed triangles to be filled, their tips at the ends of the line.</summary>
+    [Pure]
     public IReadOnlyList<CurvePath> ArrowHeads()
     {
         var heads = new List<CurvePath>(2);

@@ -85,7 +85,7 @@ internal static class WholeFiles
     {
         if (Directory.Exists(path))
         {
-            throw new IOException("A folder of that name is there.");
+            throw new IOException(MessageRegistry.Format(DiagnosticCode.FolderInTheWay, path));
         }
     }
 

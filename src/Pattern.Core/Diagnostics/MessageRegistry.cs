@@ -109,6 +109,10 @@ internal static class MessageRegistry
         [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
         [DiagnosticCode.FolderInTheWay] = (Severity.Error, "A folder is named {0}. Give the file another name."),
+        [DiagnosticCode.PathOpen] = (Severity.Error, "The path is open, so that nothing is inside or outside it. Close it first."),
+        [DiagnosticCode.OffsetOfNothing] = (Severity.Error, "The path has no length, so that there is nothing beside it. Pass a path with a length."),
+        [DiagnosticCode.OffsetVanishes] = (Severity.Error, "Nothing is left of the path when it is offset by {0}. Use a narrower offset."),
+        [DiagnosticCode.OffsetUnjoined] = (Severity.Error, "The offset by {0} does not join up near {1}. Use another width, or a coarser tolerance than {2}."),
     };
 
     /// <summary>Every code that has a message.</summary>

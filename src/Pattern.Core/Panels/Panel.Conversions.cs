@@ -127,7 +127,7 @@ public sealed partial class Panel
 
     private Panel MakePart(PanelName name, List<PanelEdge> edges, CurvePath region, bool inside, string step, EdgeName startEdge, EdgeName endEdge, List<PanelEdge> other)
     {
-        bool Mine(Point2D point) => region.Contains(point) == inside;
+        bool Mine(Point2D point) => (region.ContainmentOf(point) == Containment.Inside) == inside;
         var notches = new List<Notch>();
         foreach (Notch notch in Notches)
         {

@@ -45,7 +45,7 @@ public sealed partial class Panel
     /// <summary>What lies in a region that turns goes with it: named points and double-pointed darts. The grain stays.</summary>
     private PanelFeatures Turned(CurvePath region, Transform2D turn)
     {
-        bool Goes(Point2D point) => region.Contains(point) || region.ClosestTo(point).DistanceMm < OnLineMm;
+        bool Goes(Point2D point) => region.ContainmentOf(point) != Containment.Outside;
         return _features with
         {
             Landmarks = [.. Landmarks.Select(l => Goes(l.Position) ? new Landmark(l.Name, turn.Apply(l.Position)) : l)],

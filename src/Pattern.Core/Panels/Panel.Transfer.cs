@@ -175,7 +175,7 @@ public sealed partial class Panel
     {
         // Either side of the two may turn; the grain stays.
         CurvePath forward = parts.RegionBetween(closing, opening, apex);
-        bool turnForward = !forward.Contains(Grainline.Midpoint);
+        bool turnForward = forward.ContainmentOf(Grainline.Midpoint) != Containment.Inside;
         Transform2D turn = Transform2D.RotationRaw(apex, Direction.FromRadians(turnForward ? -angleRad : angleRad));
         CurvePath region = turnForward ? forward : parts.RegionBetween(opening, closing, apex);
         PanelFeatures features = Turned(region, turn);

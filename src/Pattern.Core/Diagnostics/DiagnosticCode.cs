@@ -286,6 +286,7 @@ public enum DiagnosticCode
     FileTwice = 7004,
 
     /// <summary>A folder has the name that a file is to have.</summary>
+    /// <summary>A folder has the name that a file was to have.</summary>
     FolderInTheWay = 7005,
 
     /// <summary>An open path has no inside.</summary>

@@ -111,6 +111,7 @@ internal static class MessageRegistry
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
         [DiagnosticCode.FolderInTheWay] = (Severity.Error, "{0} was not written: a folder of that name is there. Give the file another name."),
 
+        [DiagnosticCode.FolderInTheWay] = (Severity.Error, "A folder is named {0}. Give the file another name."),
         [DiagnosticCode.PathOpen] = (Severity.Error, "The path is open, so that nothing is inside or outside it. Close it first."),
         [DiagnosticCode.OffsetOfNothing] = (Severity.Error, "The path has no length, so that there is nothing beside it. Pass a path with a length."),
         [DiagnosticCode.OffsetVanishes] = (Severity.Error, "Nothing is left of the path when it is offset by {0}. Use a narrower offset."),

@@ -294,4 +294,15 @@ public enum DiagnosticCode
 
     /// <summary>Two points that follow one another are the same.</summary>
     PointsRepeat = 3020,
+    /// <summary>A drawing has two layers of one name.</summary>
+    LayerTwice = 7001,
+
+    /// <summary>A file could not be written.</summary>
+    FileNotWritten = 7002,
+
+    /// <summary>A name that cannot be the name of a file in a folder.</summary>
+    FileNameUnusable = 7003,
+
+    /// <summary>Two files of one name.</summary>
+    FileTwice = 7004,
 }

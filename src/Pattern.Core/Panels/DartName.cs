@@ -1,6 +1,5 @@
 using System;
 using System.Globalization;
-using Pattern.Core.Diagnostics;
 
 namespace Pattern.Core.Panels;
 

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Geometry;
 using UnitsNet;
 
@@ -54,6 +55,7 @@ public sealed class PanelEdge
     /// <summary>The edge as it lies when every dart on it is closed: one line without gaps, its start where it was.</summary>
     /// <remarks>Everything beyond a dart, the next apex included, turns about that dart's apex; the turns are composed from the
     /// first dart outwards.</remarks>
+    [Pure]
     public CurvePath Closed()
     {
         CurvePath closed = _stretches[0];

@@ -101,6 +101,12 @@ public enum DiagnosticCode
     /// <summary>An edge is too short for what truing would take off its end.</summary>
     TruingTakesTooMuch = 2107,
 
+    /// <summary>A panel that was asked for is not among those at hand.</summary>
+    PanelMissing = 2108,
+
+    /// <summary>A seam over a part of an edge would have to end elsewhere, and nothing marks that end.</summary>
+    SeamEndFixed = 2109,
+
     /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
     PanelNotRigid = 2018,
 

@@ -46,6 +46,8 @@ internal static class MessageRegistry
         [DiagnosticCode.DartOffTruedLine] = (Severity.Error, "The trued line of edge {0} on panel {1} does not meet dart {2} in its place. Blend the edge instead of redrawing it in one sweep, or move the dart."),
         [DiagnosticCode.LinesNotJoined] = (Severity.Error, "The lines {0} and {1} do not meet at one end of a seam of the plan. Name edges that lie next to both edges of a seam."),
         [DiagnosticCode.TruingTakesTooMuch] = (Severity.Error, "Truing would take {0} off the {1} of edge {2} on panel {3}, whose last stretch there is {4} long. Let the other edge of the seam give way, or hold another mark."),
+        [DiagnosticCode.SeamEndFixed] = (Severity.Error, "The seam {0} ends at a fixed place on edge {1} of panel {2}, and would have to become {3} longer there. Mark that place with a notch, or let the other edge give way."),
+        [DiagnosticCode.PanelMissing] = (Severity.Error, "There is no panel {0} among {1}. Ask for one of these."),
 
         [DiagnosticCode.ClothUnitUnknown] = (Severity.Error, "{0} is {1}, which cloth is not measured in. Use inch, foot, yard, millimetre, centimetre or metre."),
         [DiagnosticCode.LengthTextEmpty] = (Severity.Error, "The text of a length is empty. Write one such as 4 5/8 in or 11.75 cm."),

@@ -15,7 +15,7 @@ namespace Pattern.Core.Panels;
 ///     .Named("shoulder")
 ///     .WithEase(Tape.Inches("3/8"));
 /// </code></example>
-public sealed class Seam
+public sealed partial class Seam
 {
     private readonly string[] _stretchNames;
 

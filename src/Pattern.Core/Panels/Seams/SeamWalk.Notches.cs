@@ -62,15 +62,13 @@ public sealed partial class SeamWalk
         double beforeMm = 0;
         foreach (CurvePath stretch in _first.Edge.Stretches)
         {
-            foreach (PathSegment segment in stretch.SegmentsRaw)
+            foreach (PathIntersection crossing in stretch.IntersectionsWith(Line.Horizontal(new Point2D(0, yMm))).Points)
             {
-                foreach (double t in LevelCrossings.Of(segment, yMm))
-                {
-                    along.Add(_first.AlongMm(beforeMm + segment.SubSegmentRaw(0, t).LengthMm()));
-                }
-
-                beforeMm += segment.LengthMm();
+                double withinMm = stretch.LengthsMm[crossing.FirstSegment] + stretch.SegmentsRaw[crossing.FirstSegment].SubSegmentLengthMm(crossing.FirstParameter);
+                along.Add(_first.AlongMm(beforeMm + withinMm));
             }
+
+            beforeMm += stretch.LengthMm;
         }
 
         return PairsAt(along, onFirst: true);

@@ -26,7 +26,7 @@ public sealed partial class SeamWalk
     private readonly double[] _secondAtMm;
     private readonly WalkedStretch[] _stretches;
 
-    private SeamWalk(Seam seam, WalkSide first, WalkSide second)
+    private SeamWalk(Seam seam, WalkSide first, WalkSide second, (bool OnFirst, double FromMm, double ToMm) easeBase)
     {
         Seam = seam;
         _first = first;
@@ -34,7 +34,7 @@ public sealed partial class SeamWalk
         bool pair = first.NotchesMm.Length == second.NotchesMm.Length;
         _firstAtMm = Marks(first, pair);
         _secondAtMm = Marks(second, pair);
-        EaseBase = ReadEaseBase();
+        EaseBase = easeBase;
         _stretches = new WalkedStretch[_firstAtMm.Length - 1];
         bool named = seam.StretchNames.Count == _stretches.Length;
         for (int i = 0; i < _stretches.Length; i++)
@@ -134,7 +134,9 @@ public sealed partial class SeamWalk
         };
         WalkSide? along = WalkSide.Along(first, firstEdge, seam.FirstFrom, seam.FirstTo, backwards: false);
         WalkSide? against = WalkSide.Along(second, secondEdge, seam.SecondFrom, seam.SecondTo, opposite);
-        return along is null || against is null ? null : new SeamWalk(seam, along, against);
+        return along is not null && against is not null && TryReadEaseBase(seam, along, against, out (bool, double, double) easeBase)
+            ? new SeamWalk(seam, along, against, easeBase)
+            : null;
     }
 
     private static (Panel Panel, PanelEdge Edge) Find(EdgeOf edge, IReadOnlyList<Panel> panels, Seam seam)
@@ -169,33 +171,50 @@ public sealed partial class SeamWalk
     }
 
     // Evenly means along the edge that is to be the shorter one, whichever edge the seam is told from.
-    private (bool OnFirst, double FromMm, double ToMm) ReadEaseBase()
+    private static bool TryReadEaseBase(Seam seam, WalkSide first, WalkSide second, out (bool OnFirst, double FromMm, double ToMm) easeBase)
     {
-        if (Seam.EaseSpan is not { } span)
+        if (seam.EaseSpan is not { } span)
         {
-            bool onFirst = Seam.EaseMm < 0;
-            return (onFirst, 0, (onFirst ? _first : _second).LengthMm);
+            bool onFirst = seam.EaseMm < 0;
+            easeBase = (onFirst, 0, (onFirst ? first : second).LengthMm);
+            return true;
         }
 
-        WalkSide side = span.OnFirst ? _first : _second;
-        double lengthMm = side.Edge.SewnLengthMm();
-        double[] notches = WalkSide.NotchesOf(side.Panel, side.Edge.Name);
-        double a = side.AlongMm(span.From.ResolveMm(lengthMm, notches));
-        double b = side.AlongMm(span.To.ResolveMm(lengthMm, notches));
-        double from = Math.Max(0, Math.Min(a, b));
-        double to = Math.Min(side.LengthMm, Math.Max(a, b));
-        return to > from ? (span.OnFirst, from, to) : throw NoMark(Seam);
+        WalkSide side = span.OnFirst ? first : second;
+        double a = side.AlongMm(side.ResolveMm(span.From));
+        double b = side.AlongMm(side.ResolveMm(span.To));
+        easeBase = (span.OnFirst, Math.Max(0, Math.Min(a, b)), Math.Min(side.LengthMm, Math.Max(a, b)));
+        return easeBase.ToMm > easeBase.FromMm;
     }
 
-    private double EaseAskedMm(int stretch)
+    private double EaseAskedMm(int stretch) => EaseAskedMm(stretch, EaseBase.OnFirst ? _firstAtMm : _secondAtMm, EaseBase.FromMm, EaseBase.ToMm);
+
+    /// <summary>The ease asked of a stretch when the stretches have other lengths than were found. Ends of the ease that lie at a mark go with it.</summary>
+    internal double EaseAskedMm(int stretch, double[] firstMm, double[] secondMm)
     {
         if (Seam.EaseMm == 0)
         {
             return 0;
         }
 
-        double[] at = EaseBase.OnFirst ? _firstAtMm : _secondAtMm;
-        double Share(double d) => Raw.Clamp((d - EaseBase.FromMm) / (EaseBase.ToMm - EaseBase.FromMm), 0, 1);
-        return Seam.EaseMm * (Share(at[stretch + 1]) - Share(at[stretch]));
+        double[] was = EaseBase.OnFirst ? _firstAtMm : _secondAtMm;
+        double[] lengths = EaseBase.OnFirst ? firstMm : secondMm;
+        var at = new double[was.Length];
+        double from = EaseBase.FromMm;
+        double to = EaseBase.ToMm;
+        for (int i = 1; i < at.Length; i++)
+        {
+            at[i] = at[i - 1] + lengths[i - 1];
+            from = Math.Abs(EaseBase.FromMm - was[i]) <= GeometryTolerance.JoinMm ? at[i] : from;
+            to = Math.Abs(EaseBase.ToMm - was[i]) <= GeometryTolerance.JoinMm ? at[i] : to;
+        }
+
+        return EaseAskedMm(stretch, at, from, to);
+    }
+
+    private double EaseAskedMm(int stretch, double[] at, double fromMm, double toMm)
+    {
+        double Share(double d) => Raw.Clamp((d - fromMm) / (toMm - fromMm), 0, 1);
+        return Seam.EaseMm == 0 ? 0 : Seam.EaseMm * (Share(at[stretch + 1]) - Share(at[stretch]));
     }
 }

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 
 namespace Pattern.Core.Panels;
@@ -36,6 +35,9 @@ internal sealed class WalkSide
     internal double[] NotchesMm { get; }
 
     internal double LengthMm => _toMm - _fromMm;
+
+    /// <summary>Where the part that is sewn begins, along the edge from its own start.</summary>
+    internal double FromMm => _fromMm;
 
     internal static bool TryFind(EdgeOf edge, IReadOnlyList<Panel> panels, out Panel? panel, out PanelEdge? found)
     {
@@ -102,6 +104,12 @@ internal sealed class WalkSide
         Array.Sort(found);
         return found;
     }
+
+    /// <summary>Whether the part that is sewn goes up to an end of the edge, in its own order.</summary>
+    internal bool Reaches(EdgeEnd end) => end == EdgeEnd.Start ? _fromMm <= EndMm : _toMm >= Edge.SewnLengthMm() - EndMm;
+
+    /// <summary>Where a mark is along the edge from its own start; NaN where the edge has no such place.</summary>
+    internal double ResolveMm(SeamMark mark) => mark.ResolveMm(Edge.SewnLengthMm(), NotchesOf(Panel, Edge.Name));
 
     /// <summary>From a distance along the way to one along the edge from its own start.</summary>
     internal double OnEdgeMm(double alongMm) => Backwards ? _toMm - alongMm : _fromMm + alongMm;

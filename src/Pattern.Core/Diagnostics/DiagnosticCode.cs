@@ -311,4 +311,15 @@ public enum DiagnosticCode
 
     /// <summary>Two files of one name.</summary>
     FileTwice = 7004,
+    /// <summary>An open path has no inside.</summary>
+    PathOpen = 3500,
+
+    /// <summary>A path has no length, so that there is nothing beside it.</summary>
+    OffsetOfNothing = 3501,
+
+    /// <summary>A path was offset so far that nothing is left.</summary>
+    OffsetVanishes = 3502,
+
+    /// <summary>The pieces of an offset could not be joined.</summary>
+    OffsetUnjoined = 3503,
 }

@@ -119,6 +119,10 @@ internal static class MessageRegistry
         [DiagnosticCode.FileNotWritten] = (Severity.Error, "{0} was not written, and what stood there is unchanged: {1} Look at the folder, its rights and the free space."),
         [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
+        [DiagnosticCode.PathOpen] = (Severity.Error, "The path is open, so that nothing is inside or outside it. Close it first."),
+        [DiagnosticCode.OffsetOfNothing] = (Severity.Error, "The path has no length, so that there is nothing beside it. Pass a path with a length."),
+        [DiagnosticCode.OffsetVanishes] = (Severity.Error, "Nothing is left of the path when it is offset by {0}. Use a narrower offset."),
+        [DiagnosticCode.OffsetUnjoined] = (Severity.Error, "The offset by {0} does not join up near {1}. Use another width, or a coarser tolerance than {2}."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -129,6 +129,19 @@ public sealed class DraftingSheet
         return landmark;
     }
 
+    /// <summary>Moves a landmark that truing found a better place for; the step that says so is recorded by whoever trues.</summary>
+    internal void Move(LandmarkName name, Point2D position)
+    {
+        for (int i = _landmarks.Count - 1; i >= 0; i--)
+        {
+            if (_landmarks[i].Name.Equals(name))
+            {
+                _landmarks[i] = new Landmark(name, position);
+                return;
+            }
+        }
+    }
+
     internal void Draw(LineName name, CurvePath path) => _lines.Add(new ConstructionLine(name.Text, name.Role, path));
 
     private Landmark Square(Landmark from, Direction direction, string template, WorkedLength distance, LandmarkName to, LineName? draws)

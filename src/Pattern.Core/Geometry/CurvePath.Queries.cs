@@ -1,4 +1,7 @@
+using System;
 using System.Diagnostics.Contracts;
+using Pattern.Core.Diagnostics;
+using UnitsNet;
 
 namespace Pattern.Core.Geometry;
 
@@ -25,5 +28,51 @@ public sealed partial class CurvePath
 
         Point2D nearest = _segments[bestIndex].PointAtRaw(bestT);
         return new PathLocation(bestIndex, bestT, nearest, nearest.DistanceMm(point));
+    }
+
+    /// <summary>Whether the closed path goes round a point; what is nearer to it than <see cref="GeometryTolerance.Default"/> lies on it.</summary>
+    /// <remarks>Inside is what the path goes round in either sense, however often: where a path goes round twice, or there and back,
+    /// ask <see cref="WindingNumberAround"/>. Exact on arcs and cubics.</remarks>
+    /// <param name="point">Any point.</param>
+    /// <exception cref="InvalidOperationException">The path is open.</exception>
+    [Pure]
+    public Containment ContainmentOf(Point2D point) => ContainmentRaw(point, GeometryTolerance.DefaultMm);
+
+    /// <summary>Whether the closed path goes round a point, with a tolerance.</summary>
+    /// <param name="point">Any point.</param>
+    /// <param name="tolerance">What is nearer to the path than this lies on it; at least what rounding does to the coordinates.</param>
+    /// <exception cref="InvalidOperationException">The path is open.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is negative or not finite.</exception>
+    [Pure]
+    public Containment ContainmentOf(Point2D point, Length tolerance)
+        => ContainmentRaw(point, Guard.Millimetres(tolerance, 0, double.MaxValue, nameof(tolerance)));
+
+    /// <summary>How often the closed path goes round a point, counter-clockwise positive; 0 outside. On the path itself it is 0 too.</summary>
+    /// <param name="point">Any point.</param>
+    /// <exception cref="InvalidOperationException">The path is open.</exception>
+    [Pure]
+    public int WindingNumberAround(Point2D point)
+    {
+        RequireClosed();
+        WindingNumber.TryCount(this, point, PointToleranceMm(point, GeometryTolerance.DefaultMm), out int number);
+        return number;
+    }
+
+    private static double PointToleranceMm(in Point2D point, double askedMm)
+        => Math.Max(askedMm, 8 * Raw.Epsilon * Math.Max(Math.Abs(point.XMm), Math.Abs(point.YMm)));
+
+    private Containment ContainmentRaw(in Point2D point, double toleranceMm)
+    {
+        RequireClosed();
+        return !WindingNumber.TryCount(this, point, PointToleranceMm(point, toleranceMm), out int number) ? Containment.Boundary
+            : number != 0 ? Containment.Inside : Containment.Outside;
+    }
+
+    private void RequireClosed()
+    {
+        if (!IsClosed)
+        {
+            throw new InvalidOperationException(MessageRegistry.Format(DiagnosticCode.PathOpen));
+        }
     }
 }

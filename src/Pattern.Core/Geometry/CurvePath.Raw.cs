@@ -44,16 +44,4 @@ public sealed partial class CurvePath
         int index = Locate(distanceMm, out double t);
         return _segments[index].PointAtRaw(t);
     }
-
-    internal bool Contains(Point2D point)
-    {
-        Direction ray = Direction.FromRadians(0.7316);
-        int crossings = 0;
-        foreach (PathIntersection hit in IntersectionsWith(Line.From(point, ray)).Points)
-        {
-            crossings += ray.Dot(hit.Point - point) > 0 ? 1 : 0;
-        }
-
-        return crossings % 2 == 1;
-    }
 }

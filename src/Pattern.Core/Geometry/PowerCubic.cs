@@ -1,3 +1,5 @@
+using System;
+
 namespace Pattern.Core.Geometry;
 
 /// <summary>A cubic in powers of t: fewer operations where the same curve is evaluated again and again.</summary>
@@ -66,7 +68,7 @@ internal readonly struct PowerCubic
             return false;
         }
 
-        u = 0.5 * (sum + System.Math.Sqrt(discriminant));
+        u = 0.5 * (sum + Math.Sqrt(discriminant));
         t = product / u;
         for (int i = 0; i < 4; i++)
         {
@@ -75,7 +77,7 @@ internal readonly struct PowerCubic
             double slope = (vx * wy) - (vy * wx);
             double dt = -(((px - qx) * wy) - ((py - qy) * wx)) / slope;
             double du = -(((px - qx) * vy) - ((py - qy) * vx)) / slope;
-            if (!(System.Math.Abs(dt) < 0.25 * (u - t) && System.Math.Abs(du) < 0.25 * (u - t)))
+            if (!(Math.Abs(dt) < 0.25 * (u - t) && Math.Abs(du) < 0.25 * (u - t)))
             {
                 break;
             }
@@ -93,6 +95,12 @@ internal readonly struct PowerCubic
 
         t = Raw.Clamp(t, 0, 1);
         u = Raw.Clamp(u, 0, 1);
-        return true;
+
+        // Of a curve that is straight but for rounding the sum and the product are rounding too.
+        At(t, out double x0, out double y0, out _, out _);
+        At(u, out double x1, out double y1, out _, out _);
+        double sizeMm = Math.Abs(_ax) + Math.Abs(_ay) + Math.Abs(_bx) + Math.Abs(_by)
+            + Math.Abs(_cx) + Math.Abs(_cy);
+        return Raw.Hypot(x1 - x0, y1 - y0) <= 1e-12 * sizeMm;
     }
 }

@@ -53,7 +53,7 @@ internal static class CutRules
 
     internal static void RefuseOutside(Panel panel, EdgeName edge, in Point2D apex, string step)
     {
-        if (!panel.SeamOutline().Contains(apex))
+        if (panel.SeamOutline().ContainmentOf(apex) == Containment.Outside)
         {
             throw new ConstructionException(DiagnosticCode.ApexOutsidePanel, apex, edge, panel.Name) { Step = step, Landmark = edge.Text };
         }

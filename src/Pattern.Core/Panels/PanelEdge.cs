@@ -118,10 +118,11 @@ public sealed class PanelEdge
     internal CurvePath FoldCap(int index)
     {
         Dart dart = _darts[index];
-        return dart.PressedToward == Toward.Centre
-            ? DartCaps.Fold(dart.Shape, JoinedBefore(index), fromCentre: true)
-            : DartCaps.Fold(dart.Shape, JoinedAfter(index), fromCentre: false);
+        return DartCaps.Fold(dart.Shape, PressedOnto(index), dart.PressedToward == Toward.Centre);
     }
+
+    /// <summary>The seam line that a dart is pressed onto, with the darts next to it closed: it ends at the centre leg, or begins at the side leg.</summary>
+    internal CurvePath PressedOnto(int index) => _darts[index].PressedToward == Toward.Centre ? JoinedBefore(index) : JoinedAfter(index);
 
     // The seam line up to the centre leg, with earlier darts closed onto the stretch that ends at it.
     private CurvePath JoinedBefore(int index)

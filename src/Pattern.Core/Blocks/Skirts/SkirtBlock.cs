@@ -50,7 +50,7 @@ public sealed class SkirtBlock
     /// <summary>The steps that built the block, in drafting order.</summary>
     public IReadOnlyList<Step> Steps => _sheet.Steps;
 
-    /// <summary>The named points of the draft, in drafting order, as drawn by hand before truing.</summary>
+    /// <summary>The named points of the draft, in drafting order. Those that truing moved stand where it put them.</summary>
     public IReadOnlyList<Landmark> Landmarks => _sheet.Landmarks;
 
     /// <summary>The lines drawn on the way, in drafting order, as drawn by hand before truing.</summary>

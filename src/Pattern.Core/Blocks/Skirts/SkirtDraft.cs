@@ -238,7 +238,7 @@ internal sealed class SkirtDraft
         Sheet.Draw(quarter.Names.DartCentre, CurvePath.FromLine(new LineSegment(onWaist, apex)));
         Sheet.Record("Mark half the intake on the waistline either side of {0}: {1}. Join both to {2}.", centreName, half, apexName);
 
-        quarter.Wedges[index] = new DartWedge((index + 1.0) / (count + 1), 2 * halfMm, Sheet.Measure(length));
+        quarter.Wedges[index] = new DartWedge(x, 2 * halfMm, Sheet.Measure(length));
         quarter.HandLegDifferenceMm = Math.Max(quarter.HandLegDifferenceMm, Math.Abs(apex.DistanceMm(centreLeg) - apex.DistanceMm(sideLeg)));
         quarter.HandClosedWaistMm -= Math.Abs(LengthToX(quarter, sideLeg.XMm) - LengthToX(quarter, centreLeg.XMm));
     }

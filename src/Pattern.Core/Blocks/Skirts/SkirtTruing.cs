@@ -239,6 +239,19 @@ internal sealed class SkirtTruing
             WorkedLength.DrawnMm("trued", _sideLengthMm),
             quarter.SideWaist.Name,
             WorkedLength.DrawnMm("moved", quarter.SideWaist.Position.DistanceMm(waist.End)));
+        sheet.Move(quarter.SideWaist.Name, waist.End);
+        foreach (Dart dart in waist.Darts)
+        {
+            (LandmarkName centre, LandmarkName apex) = quarter.Names.Darts[dart.Number - 1];
+            sheet.Record(
+                "Draw the legs of {0} again, both equal, from the trued waistline to {1}, which has {2}.",
+                centre,
+                apex,
+                WorkedLength.DrawnMm("moved", sheet.Find(apex).Position.DistanceMm(dart.Apex)));
+            sheet.Move(centre, dart.MiddleOfIntake);
+            sheet.Move(apex, dart.Apex);
+        }
+
         if (quarter.SideSeamBelow is not null || quarter.CentreSeamBelow is not null)
         {
             sheet.Record("Sweep the {0} hem until it meets its seams square. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.", name);

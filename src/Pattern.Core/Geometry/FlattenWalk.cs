@@ -32,9 +32,8 @@ internal struct FlattenWalk
     private readonly double _leastStep;
 
     // Where a chord must end: at a cusp or a turning point, at a second one, and at the end.
-    private double _limit;
     private readonly double _nextLimit;
-
+    private double _limit;
     private double _step;
 
     internal FlattenWalk(in CubicBezier curve, double toleranceMm)
@@ -78,6 +77,8 @@ internal struct FlattenWalk
     {
         // Everything that changes is kept out of memory while it runs.
         double at = T;
+        double step = _step;
+        double limit = _limit;
         double bx2 = 2 * _bx;
         double by2 = 2 * _by;
         double ax3 = 3 * _ax;
@@ -86,9 +87,7 @@ internal struct FlattenWalk
         double ddy = Raw.MultiplyAdd(at, ay3, _by);
         double dx = Raw.MultiplyAdd(at, Raw.MultiplyAdd(at, ax3, bx2), _cx);
         double dy = Raw.MultiplyAdd(at, Raw.MultiplyAdd(at, ay3, by2), _cy);
-        double step = _step;
         int count = 0;
-        double limit = _limit;
         bool mayGrow = true;
         while (at < 1 && count < room)
         {
@@ -125,6 +124,7 @@ internal struct FlattenWalk
             double longer = step * Aim * Raw.MultiplyAdd(3 * factor * slower, shape, 5 * allowed * slower)
                 / Raw.MultiplyAdd(5 * factor * faster, shape, 3 * allowed * faster);
             step = longer > _leastStep ? longer : _leastStep;
+
             // From t itself, so that no rounding adds up from chord to chord.
             at = t;
             ddx = Raw.MultiplyAdd(t, ax3, _bx);
@@ -142,7 +142,6 @@ internal struct FlattenWalk
         }
 
         _limit = limit;
-
         T = at;
         _step = step;
         return count;

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
+using UnitsNet;
 
 namespace Pattern.Core.Output;
 
@@ -10,8 +11,10 @@ namespace Pattern.Core.Output;
 /// before the first label is placed.</remarks>
 internal sealed class LabelPlacer
 {
-    private const double FlatteningMm = 0.05;
     private const double LabelGapMm = 0.8;
+
+    // Far less than the room that a label keeps from a line.
+    private static readonly Length Flatness = Length.FromMillimeters(0.05);
 
     private static readonly double[] Shrinking = [1, 0.88, 0.78];
     private static readonly double[] LeaderLengthsMm = [7, 11, 16, 22, 30, 40, 52, 66, 82, 100, 130, 170, 220];
@@ -148,7 +151,7 @@ internal sealed class LabelPlacer
         return false;
     }
 
-    private void Avoid(CurvePath path, double halfWidthMm) => _obstacles.Add(new Obstacle(Flattening.Of(path, FlatteningMm), halfWidthMm + FlatteningMm));
+    private void Avoid(CurvePath path, double halfWidthMm) => _obstacles.Add(new Obstacle(path.Flatten(Flatness), halfWidthMm + Flatness.Millimeters));
 
     /// <summary>A line of straight pieces with a width.</summary>
     private sealed class Obstacle

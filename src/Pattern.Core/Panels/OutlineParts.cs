@@ -41,7 +41,7 @@ internal sealed class OutlineParts
 
     internal OutlinePart this[int index] => _parts[index];
 
-    /// <summary>The part that is a dart of the panel; only before any cut.</summary>
+    /// <summary>The part that is a dart of the panel. Ask before any cut, since cuts count as darts.</summary>
     internal int IndexOf(Dart dart)
     {
         int edge = _panel.IndexOf(dart.Name.Edge);
@@ -57,7 +57,20 @@ internal sealed class OutlineParts
         throw new ConstructionException(DiagnosticCode.DartNotOnEdge, dart.Name, _panel.Name, number);
     }
 
-    /// <summary>Puts a dart without width at a place and returns its index. Later indexes move on by two.</summary>
+    /// <summary>Puts a dart without width at a place and returns its index; an index found before moves on where the cut comes first.</summary>
+    internal int Cut(EdgePlace place, in Point2D apex, string step, ref int found)
+    {
+        int before = _parts.Count;
+        int cut = Cut(place, apex, step);
+        if (cut <= found)
+        {
+            found += _parts.Count - before;
+        }
+
+        return cut;
+    }
+
+    /// <summary>Puts a dart without width at a place and returns its index.</summary>
     internal int Cut(EdgePlace place, in Point2D apex, string step)
     {
         int edge = _panel.IndexOf(place.Edge);

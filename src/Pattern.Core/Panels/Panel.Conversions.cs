@@ -79,10 +79,11 @@ public sealed partial class Panel
         }
 
         var parts = new OutlineParts(this);
-        int cut = parts.Cut(to, from.Apex, Step);
+        int start = parts.IndexOf(from);
+        int cut = parts.Cut(to, from.Apex, Step, ref start);
         RefuseOccupied(parts[cut].Dart, from, Step);
         CutRules.RefuseCrossing(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
-        return Part(parts, parts.IndexOf(from), cut, from.Apex, seam, centre, side, Step);
+        return Part(parts, start, cut, from.Apex, seam, centre, side, Step);
     }
 
     /// <summary>Cuts this panel in two along a straight line, as for a yoke.</summary>
@@ -105,7 +106,7 @@ public sealed partial class Panel
         var parts = new OutlineParts(this);
         int start = parts.Cut(first, default, Step);
         Point2D apex = parts[start].Dart.CentreLeg;
-        int end = parts.Cut(second, apex, Step);
+        int end = parts.Cut(second, apex, Step, ref start);
         RefuseOccupied(parts[start].Dart, null, Step);
         RefuseOccupied(parts[end].Dart, null, Step);
         parts.Replace(start, new DartShape(apex, apex, apex, Toward.Centre));

@@ -63,13 +63,19 @@ public sealed partial class Panel
             return;
         }
 
-        PathIntersections crossings = outline.SelfIntersections();
-        PathIntersection first = crossings.Points[0];
-        throw new ConstructionException(
-            DiagnosticCode.OutlineWouldCross, Name, crossings.Points.Count, first.Point, NearestEdge(first.Point, default).Name, NearestEdge(first.Point, NearestEdge(first.Point, default).Name).Name)
+        // A dart that ends on an edge holds the panel together at its apex: the outline touches itself there, and that is meant.
+        PathIntersection[] crossings = [.. outline.SelfIntersections().Points.Where(p => !Darts.Any(d => d.Apex.DistanceMm(p.Point) < 1e-4))];
+        if (crossings.Length == 0)
+        {
+            return;
+        }
+
+        Point2D first = crossings[0].Point;
+        EdgeName one = NearestEdge(first, default).Name;
+        throw new ConstructionException(DiagnosticCode.OutlineWouldCross, Name, crossings.Length, first, one, NearestEdge(first, one).Name)
         {
             Step = step,
-            Landmark = Name.Text,
+            Landmark = one.Text,
         };
     }
 

@@ -37,10 +37,11 @@ public sealed partial class Panel
 
         var parts = new OutlineParts(this);
         RefuseOwnPlace(from, to);
-        int cut = parts.Cut(to, from.Apex, Step);
+        int closing = parts.IndexOf(from);
+        int cut = parts.Cut(to, from.Apex, Step, ref closing);
         RefuseOccupied(parts[cut].Dart, from, Step);
         CutRules.RefuseCrossing(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
-        return Pivot(parts, parts.IndexOf(from), cut, part * from.SignedAngleRad, from.Apex, Step);
+        return Pivot(parts, closing, cut, part * from.SignedAngleRad, from.Apex, Step);
     }
 
     /// <summary>Returns a copy of this panel with a dart split into several of the same angle and apex, side by side on the same edge.</summary>
@@ -134,8 +135,9 @@ public sealed partial class Panel
         }
 
         var parts = new OutlineParts(this);
-        int cut = parts.Cut(hinge.Name.At(Length.FromMillimeters(at)), closed.Apex, Step);
-        return Pivot(parts, parts.IndexOf(closed), cut, closed.SignedAngleRad, closed.Apex, Step);
+        int closing = parts.IndexOf(closed);
+        int cut = parts.Cut(hinge.Name.At(Length.FromMillimeters(at)), closed.Apex, Step, ref closing);
+        return Pivot(parts, closing, cut, closed.SignedAngleRad, closed.Apex, Step);
     }
 
     /// <summary>Returns a copy of this panel slashed from a place to a hinge on the outline and spread open: a new dart with its apex on the hinge.</summary>
@@ -152,8 +154,7 @@ public sealed partial class Panel
         var parts = new OutlineParts(this);
         int hold = parts.Cut(hinge, default, Step);
         Point2D apex = parts[hold].Dart.CentreLeg;
-        int open = parts.Cut(at, apex, Step);
-        hold = open <= hold ? hold + 2 : hold;
+        int open = parts.Cut(at, apex, Step, ref hold);
         RefuseOccupied(parts[open].Dart, null, Step);
         RefuseOccupied(parts[hold].Dart, null, Step);
         parts.Replace(hold, new DartShape(apex, apex, apex, Toward.Centre));

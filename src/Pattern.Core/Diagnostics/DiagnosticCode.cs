@@ -77,6 +77,36 @@ public enum DiagnosticCode
     /// <summary>The outline of a panel would cross itself.</summary>
     OutlineWouldCross = 2017,
 
+    /// <summary>An edge was to be sewn to itself.</summary>
+    SeamOntoItself = 2100,
+
+    /// <summary>A seam names an edge that none of the panels has.</summary>
+    SeamEdgeMissing = 2101,
+
+    /// <summary>A seam runs between marks that an edge does not have, or that stand the wrong way round.</summary>
+    SeamMarkMissing = 2102,
+
+    /// <summary>The two edges of a seam have different numbers of notches.</summary>
+    NotchesUnpaired = 2103,
+
+    /// <summary>No edge has the length that truing asks for.</summary>
+    TruingLengthImpossible = 2104,
+
+    /// <summary>A trued line does not meet a dart that stood on it, or meets two in the wrong order.</summary>
+    DartOffTruedLine = 2105,
+
+    /// <summary>Lines that are to be trued as one do not meet at a seam.</summary>
+    LinesNotJoined = 2106,
+
+    /// <summary>An edge is too short for what truing would take off its end.</summary>
+    TruingTakesTooMuch = 2107,
+
+    /// <summary>A panel that was asked for is not among those at hand.</summary>
+    PanelMissing = 2108,
+
+    /// <summary>A seam over a part of an edge would have to end elsewhere, and nothing marks that end.</summary>
+    SeamEndFixed = 2109,
+
     /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
     PanelNotRigid = 2018,
 
@@ -271,6 +301,8 @@ public enum DiagnosticCode
     /// <summary>Two points that follow one another are the same.</summary>
     PointsRepeat = 3020,
 
+    /// <summary>The points of an arc lie on one straight line.</summary>
+    ArcIsStraight = 3021,
     /// <summary>A drawing has two layers of one name.</summary>
     LayerTwice = 7001,
 
@@ -283,6 +315,7 @@ public enum DiagnosticCode
     /// <summary>Two files of one name.</summary>
     FileTwice = 7004,
 
+    /// <summary>A folder has the name that a file is to have.</summary>
     /// <summary>A folder has the name that a file was to have.</summary>
     FolderInTheWay = 7005,
 

@@ -38,6 +38,17 @@ internal static class MessageRegistry
         [DiagnosticCode.TuckTooLong] = (Severity.Error, "{0} of panel {1} was to be stitched over {2}; its legs are {3} long. Stitch less, or keep the dart."),
         [DiagnosticCode.CutEndsOnOwnEdge] = (Severity.Error, "A cut that parts panel {0} begins and ends on edge {1}. End it on another edge."),
 
+        [DiagnosticCode.SeamOntoItself] = (Severity.Error, "Edge {0} is sewn to itself. Name the edge that it is sewn to."),
+        [DiagnosticCode.SeamEdgeMissing] = (Severity.Error, "There is no edge {0} for the seam {1} on the panels {2}. Pass the panel that carries it, or say its new name in the seam plan."),
+        [DiagnosticCode.SeamMarkMissing] = (Severity.Error, "The seam {0} runs between marks that its edges do not have in that order. Look at the notches and the length of both edges."),
+        [DiagnosticCode.NotchesUnpaired] = (Severity.Error, "The seam {0} has {1} notches on one edge and {2} on the other. Add the missing notches, or take off those that have no twin."),
+        [DiagnosticCode.TruingLengthImpossible] = (Severity.Error, "Edge {0} of panel {1} cannot be trued to {2}: moving its end as allowed leads to {3} at best. Ask for another length, or let the end move another way."),
+        [DiagnosticCode.DartOffTruedLine] = (Severity.Error, "The trued line of edge {0} on panel {1} does not meet dart {2} in its place. Blend the edge instead of redrawing it in one sweep, or move the dart."),
+        [DiagnosticCode.LinesNotJoined] = (Severity.Error, "The lines {0} and {1} do not meet at one end of a seam of the plan. Name edges that lie next to both edges of a seam."),
+        [DiagnosticCode.TruingTakesTooMuch] = (Severity.Error, "Truing would take {0} off the {1} of edge {2} on panel {3}, whose last stretch there is {4} long. Let the other edge of the seam give way, or hold another mark."),
+        [DiagnosticCode.SeamEndFixed] = (Severity.Error, "The seam {0} ends at a fixed place on edge {1} of panel {2}, and would have to become {3} longer there. Mark that place with a notch, or let the other edge give way."),
+        [DiagnosticCode.PanelMissing] = (Severity.Error, "There is no panel {0} among {1}. Ask for one of these."),
+
         [DiagnosticCode.ClothUnitUnknown] = (Severity.Error, "{0} is {1}, which cloth is not measured in. Use inch, foot, yard, millimetre, centimetre or metre."),
         [DiagnosticCode.LengthTextEmpty] = (Severity.Error, "The text of a length is empty. Write one such as 4 5/8 in or 11.75 cm."),
         [DiagnosticCode.LengthTextTooLong] = (Severity.Error, "\"{0}\" is no length: it has {1} characters; allowed are {2}. Write one such as 4 5/8 in or 11.75 cm."),
@@ -103,11 +114,14 @@ internal static class MessageRegistry
         [DiagnosticCode.FilletDoesNotFit] = (Severity.Error, "A fillet of radius {0} does not fit at {1}. Pass a smaller radius."),
         [DiagnosticCode.PointOffLine] = (Severity.Error, "{0} lies {1} off the line, allowed is {2}. Take its foot on the line first."),
         [DiagnosticCode.PointsRepeat] = (Severity.Error, "Point {0} is the same as the one before, {1}. Leave one of them out."),
+        [DiagnosticCode.ArcIsStraight] = (Severity.Error, "The points of the arc lie on one straight line, or two of them are the same. Draw a line, or move a point."),
 
         [DiagnosticCode.LayerTwice] = (Severity.Error, "The drawing has two layers named {0}. Put their marks into one, or give them different names."),
         [DiagnosticCode.FileNotWritten] = (Severity.Error, "{0} was not written, and what stood there is unchanged: {1} Look at the folder, its rights and the free space."),
         [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
+        [DiagnosticCode.FolderInTheWay] = (Severity.Error, "{0} was not written: a folder of that name is there. Give the file another name."),
+
         [DiagnosticCode.FolderInTheWay] = (Severity.Error, "A folder is named {0}. Give the file another name."),
         [DiagnosticCode.PathOpen] = (Severity.Error, "The path is open, so that nothing is inside or outside it. Close it first."),
         [DiagnosticCode.OffsetOfNothing] = (Severity.Error, "The path has no length, so that there is nothing beside it. Pass a path with a length."),

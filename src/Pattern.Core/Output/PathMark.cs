@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
@@ -9,7 +10,10 @@ namespace Pattern.Core.Output;
 public sealed class PathMark : DrawingMark
 {
     private const double HeadLengthMm = 8;
-    private const double HeadHalfWidthMm = 1.9;
+    private const double HeadSlimness = 4.2;
+
+    // A line shorter than its heads would vanish below them.
+    private const double HeadPartOfLine = 0.3;
 
     internal PathMark(CurvePath path, LineRole role, MarkFacts? facts = null, ArrowEnds arrows = ArrowEnds.None)
     {
@@ -72,12 +76,14 @@ public sealed class PathMark : DrawingMark
         return heads;
     }
 
-    private static CurvePath Head(Point2D tip, Direction heading)
+    private CurvePath Head(Point2D tip, Direction heading)
     {
-        Point2D foot = tip + heading.TimesMm(-HeadLengthMm);
+        double lengthMm = Math.Min(HeadLengthMm, HeadPartOfLine * Path.LengthMm);
+        double halfWidthMm = lengthMm / HeadSlimness;
+        Point2D foot = tip + heading.TimesMm(-lengthMm);
         return CurvePath.From(tip)
-            .LineTo(foot + heading.TurnedLeft.TimesMm(HeadHalfWidthMm))
-            .LineTo(foot + heading.TurnedRight.TimesMm(HeadHalfWidthMm))
+            .LineTo(foot + heading.TurnedLeft.TimesMm(halfWidthMm))
+            .LineTo(foot + heading.TurnedRight.TimesMm(halfWidthMm))
             .Closed();
     }
 }

@@ -179,6 +179,33 @@ public class ValueTests
         Assert.Throws<ArgumentOutOfRangeException>(() => CircularArc.FromCentre(P(0, 0), Length.FromMillimeters(1), Angle.Zero, Angle.FromDegrees(361)));
     }
 
+    [Theory]
+    [InlineData(10)]
+    [InlineData(170)]
+    [InlineData(300)]
+    [InlineData(-40)]
+    [InlineData(-200)]
+    [InlineData(-350)]
+    public void Arc_ThroughAndTangent_GiveTheSameArcBack(double sweepDegrees)
+    {
+        var arc = CircularArc.FromCentre(P(10, 20), Length.FromMillimeters(50), Angle.FromDegrees(25), Angle.FromDegrees(sweepDegrees));
+        var through = CircularArc.Through(arc.Start, arc.PointAtLength(arc.Length * 0.3), arc.End);
+        CircularArc tangent = CurvePath.From(P(0, 0)).CurveTo(Direction.Up, arc.Start, arc.StartDirection).ArcTo(arc.End).Segments[1].AsArc();
+
+        foreach (CircularArc made in new[] { through, tangent })
+        {
+            Assert.True(made.Centre.IsCloseTo(arc.Centre, Length.FromMillimeters(1e-10)));
+            Assert.Equal(sweepDegrees, made.Sweep.Degrees, 1e-9);
+        }
+    }
+
+    [Fact]
+    public void Arc_ThroughPointsOnALine_Refused()
+    {
+        Assert.Throws<ArgumentException>(() => CircularArc.Through(P(0, 0), P(1, 1), P(2, 2)));
+        Assert.Throws<ArgumentException>(() => CircularArc.TangentTo(P(0, 0), Direction.Right, P(5, 0)));
+    }
+
     [Fact]
     public void Arc_Mirrored_TurnsTheOtherWay()
     {

@@ -38,6 +38,7 @@ public sealed partial class SeamPlan
     public SeamPlan Renamed(EdgeOf old, EdgeOf now) => new([.. _seams.Select(s => s.First == old || s.Second == old ? s.With(old, now) : s)]);
 
     /// <summary>The seams that an edge is sewn in.</summary>
+    [Pure]
     public IEnumerable<Seam> SeamsOf(EdgeOf edge) => _seams.Where(s => s.First == edge || s.Second == edge);
 
     /// <summary>Walks every seam, in the order of the plan.</summary>

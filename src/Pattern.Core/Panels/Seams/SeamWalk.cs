@@ -71,6 +71,7 @@ public sealed partial class SeamWalk
     public WalkedStretch Whole { get; }
 
     /// <summary>The places where the edges have to meet, ends included, with what they are off by when walked from either end.</summary>
+    [Pure]
     public IReadOnlyList<WalkedMark> Marks()
     {
         var marks = new WalkedMark[_firstAtMm.Length];

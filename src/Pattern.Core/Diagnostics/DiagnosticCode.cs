@@ -300,6 +300,9 @@ public enum DiagnosticCode
 
     /// <summary>Two points that follow one another are the same.</summary>
     PointsRepeat = 3020,
+
+    /// <summary>The points of an arc lie on one straight line.</summary>
+    ArcIsStraight = 3021,
     /// <summary>A drawing has two layers of one name.</summary>
     LayerTwice = 7001,
 
@@ -311,6 +314,11 @@ public enum DiagnosticCode
 
     /// <summary>Two files of one name.</summary>
     FileTwice = 7004,
+
+    /// <summary>A folder has the name that a file is to have.</summary>
+    /// <summary>A folder has the name that a file was to have.</summary>
+    FolderInTheWay = 7005,
+
     /// <summary>An open path has no inside.</summary>
     PathOpen = 3500,
 

@@ -114,11 +114,15 @@ internal static class MessageRegistry
         [DiagnosticCode.FilletDoesNotFit] = (Severity.Error, "A fillet of radius {0} does not fit at {1}. Pass a smaller radius."),
         [DiagnosticCode.PointOffLine] = (Severity.Error, "{0} lies {1} off the line, allowed is {2}. Take its foot on the line first."),
         [DiagnosticCode.PointsRepeat] = (Severity.Error, "Point {0} is the same as the one before, {1}. Leave one of them out."),
+        [DiagnosticCode.ArcIsStraight] = (Severity.Error, "The points of the arc lie on one straight line, or two of them are the same. Draw a line, or move a point."),
 
         [DiagnosticCode.LayerTwice] = (Severity.Error, "The drawing has two layers named {0}. Put their marks into one, or give them different names."),
         [DiagnosticCode.FileNotWritten] = (Severity.Error, "{0} was not written, and what stood there is unchanged: {1} Look at the folder, its rights and the free space."),
         [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
+        [DiagnosticCode.FolderInTheWay] = (Severity.Error, "{0} was not written: a folder of that name is there. Give the file another name."),
+
+        [DiagnosticCode.FolderInTheWay] = (Severity.Error, "A folder is named {0}. Give the file another name."),
         [DiagnosticCode.PathOpen] = (Severity.Error, "The path is open, so that nothing is inside or outside it. Close it first."),
         [DiagnosticCode.OffsetOfNothing] = (Severity.Error, "The path has no length, so that there is nothing beside it. Pass a path with a length."),
         [DiagnosticCode.OffsetVanishes] = (Severity.Error, "Nothing is left of the path when it is offset by {0}. Use a narrower offset."),

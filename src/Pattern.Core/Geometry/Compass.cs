@@ -6,7 +6,7 @@ namespace Pattern.Core.Geometry;
 /// <summary>Where a segment is at a distance from a point.</summary>
 internal static class Compass
 {
-    internal static void Find(in PathSegment segment, in Point2D centre, double radiusMm, int index, List<PathPosition> found)
+    internal static void Find(in PathSegment segment, in Point2D centre, double radiusMm, int index, List<PathLocation> found)
     {
         if (segment.Kind == PathSegmentKind.Arc)
         {
@@ -18,7 +18,7 @@ internal static class Compass
         }
     }
 
-    private static unsafe void FindOnCubic(in PathSegment segment, in Point2D centre, double radiusMm, int index, List<PathPosition> found)
+    private static unsafe void FindOnCubic(in PathSegment segment, in Point2D centre, double radiusMm, int index, List<PathLocation> found)
     {
         // |B(t) - c|^2 - r^2 in Bernstein form: of degree 6 for a cubic, 2 for a line. In units of the radius, against overflow.
         int degree = segment.Kind == PathSegmentKind.Line ? 1 : 3;
@@ -54,11 +54,11 @@ internal static class Compass
         int count = Polynomial.RootsInUnit(square, 2 * degree, zero, roots);
         for (int i = 0; i < count; i++)
         {
-            found.Add(new PathPosition(index, roots[i], segment.PointAtRaw(roots[i])));
+            found.Add(new PathLocation(index, roots[i], segment.PointAtRaw(roots[i]), radiusMm));
         }
     }
 
-    private static void FindOnArc(in PathSegment segment, in Point2D centre, double radiusMm, int index, List<PathPosition> found)
+    private static void FindOnArc(in PathSegment segment, in Point2D centre, double radiusMm, int index, List<PathLocation> found)
     {
         CircularArc arc = segment.ArcRaw;
         double dx = arc.CentreXMm - centre.XMm;
@@ -82,18 +82,18 @@ internal static class Compass
         double second = Share(arc, heading - half);
         double earlier = Math.Min(first, second);
         double later = Math.Max(first, second);
-        AddShare(segment, earlier, index, found);
+        AddShare(segment, earlier, radiusMm, index, found);
         if (later - earlier > 1e-12)
         {
-            AddShare(segment, later, index, found);
+            AddShare(segment, later, radiusMm, index, found);
         }
     }
 
-    private static void AddShare(in PathSegment segment, double share, int index, List<PathPosition> found)
+    private static void AddShare(in PathSegment segment, double share, double radiusMm, int index, List<PathLocation> found)
     {
         if (share <= 1)
         {
-            found.Add(new PathPosition(index, share, segment.PointAtRaw(share)));
+            found.Add(new PathLocation(index, share, segment.PointAtRaw(share), radiusMm));
         }
     }
 

@@ -190,37 +190,8 @@ public readonly partial struct CubicBezier
         return Between(start, startDirection, foot + line.Direction.TimesMm(0.5 * startSpeed * p), across);
     }
 
-    /// <summary>Whether the curve crosses itself or has a cusp.</summary>
-    internal bool CrossesItself => TryFindLoop(out _, out _);
-
-    /// <summary>Finds both parameters of the point where the curve crosses itself; equal ones at a cusp.</summary>
-    internal bool TryFindLoop(out double first, out double second)
-    {
-        // (B(s) - B(t)) / (s - t) = a (s^2 + st + t^2) + b (s + t) + c: two linear equations in v and u.
-        Vector2D a = new(X3 - X0 - (3 * (X2 - X1)), Y3 - Y0 - (3 * (Y2 - Y1)));
-        Vector2D b = new(3 * ((X2 - X1) - (X1 - X0)), 3 * ((Y2 - Y1) - (Y1 - Y0)));
-        Vector2D c = new(3 * (X1 - X0), 3 * (Y1 - Y0));
-        double determinant = a.CrossMm2(b);
-        first = double.NaN;
-        second = double.NaN;
-        if (Math.Abs(determinant) <= 1e-14 * a.LengthMm * b.LengthMm)
-        {
-            return false;
-        }
-
-        double u = -a.CrossMm2(c) / determinant;
-        double v = -c.CrossMm2(b) / determinant;
-        double apart2 = (4 * v) - (3 * u * u);
-        if (apart2 < -1e-12)
-        {
-            return false;
-        }
-
-        double apart = Math.Sqrt(Math.Max(0, apart2));
-        first = 0.5 * (u - apart);
-        second = 0.5 * (u + apart);
-        return first >= 0 && second <= 1;
-    }
+    /// <summary>Whether the curve crosses itself.</summary>
+    internal bool CrossesItself => new PowerCubic(this).TrySelfCrossing(out _, out _);
 
     internal static CubicBezier FromHandles(
         in Point2D start, in Direction startDirection, double startHandleMm, in Point2D end, in Direction endDirection, double endHandleMm) => new(

@@ -41,12 +41,32 @@ public sealed partial class CurvePath
     }
 
     /// <summary>Cuts the path in two at a place on it.</summary>
-    /// <param name="position">A place on this path, not one of its ends.</param>
+    /// <param name="location">A place on this path, not one of its ends.</param>
     /// <param name="before">The part up to the cut.</param>
     /// <param name="after">The part from the cut on.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on this path, or is one of its ends.</exception>
     /// <exception cref="InvalidOperationException">The path is closed: one cut does not make two parts of it.</exception>
-    public void SplitAt(PathPosition position, out CurvePath before, out CurvePath after) => SplitAt(LengthTo(position), out before, out after);
+    public void SplitAt(PathLocation location, out CurvePath before, out CurvePath after) => SplitAt(LengthTo(location), out before, out after);
+
+    /// <summary>Cuts the path in two at a point of it.</summary>
+    /// <param name="point">A point on the path, to within <see cref="GeometryTolerance.Join"/>; <c>ClosestTo</c> finds one. Where the
+    /// path crosses itself, the earlier place is cut.</param>
+    /// <param name="before">The part up to the cut.</param>
+    /// <param name="after">The part from the cut on.</param>
+    /// <exception cref="ArgumentException">The point is not on the path.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The point is an end of the path.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed: one cut does not make two parts of it.</exception>
+    public void SplitAt(Point2D point, out CurvePath before, out CurvePath after)
+    {
+        PathLocation nearest = ClosestTo(point);
+        if (!Meets(nearest.Point, point))
+        {
+            throw new ArgumentException(
+                MessageRegistry.Format(DiagnosticCode.PointOffLine, point, nearest.Distance, GeometryTolerance.Join), nameof(point));
+        }
+
+        SplitAt(nearest, out before, out after);
+    }
 
     /// <summary>Cuts the path into parts of equal length.</summary>
     /// <param name="parts">How many; at least 1.</param>
@@ -165,7 +185,7 @@ public sealed partial class CurvePath
             }
 
             CircularArc arc = segment.ArcRaw;
-            int pieces = arc.CubicCount(GeometryTolerance.JoinMm);
+            int pieces = arc.CubicCount(GeometryTolerance.JoinMm / transform.MostStretch);
             for (int i = 0; i < pieces; i++)
             {
                 moved.Add(PathSegment.FromCubic(arc.CubicPiece(i, pieces).Transformed(transform)));

@@ -58,10 +58,10 @@ public sealed partial class CurvePath
     /// <param name="beyond">What happens to a negative distance or one beyond the end.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     [Pure]
-    public PathPosition PositionAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
+    public PathLocation LocationAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
     {
         int index = Locate(CheckedDistance(distance, nameof(distance), beyond), out double t);
-        return new PathPosition(index, t, _segments[index].PointAtRaw(t));
+        return new PathLocation(index, t, _segments[index].PointAtRaw(t), 0);
     }
 
     /// <summary>The point at a distance along the path from its start.</summary>
@@ -69,7 +69,7 @@ public sealed partial class CurvePath
     /// <param name="beyond">What happens to a negative distance or one beyond the end.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     [Pure]
-    public Point2D PointAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => PositionAtLength(distance, beyond).Point;
+    public Point2D PointAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => LocationAtLength(distance, beyond).Point;
 
     /// <summary>The point at a distance along the path back from its end.</summary>
     /// <param name="distance">Along the path.</param>
@@ -84,11 +84,11 @@ public sealed partial class CurvePath
     }
 
     /// <summary>The heading at a place; at a corner, the heading with which the path goes on.</summary>
-    /// <param name="position">A place on this path.</param>
+    /// <param name="location">A place on this path.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on this path.</exception>
     /// <exception cref="ConstructionException">The segment there is a single point.</exception>
     [Pure]
-    public Direction DirectionAt(PathPosition position) => SegmentOf(position).DirectionAtRaw(position.T);
+    public Direction DirectionAt(PathLocation location) => SegmentOf(location).DirectionAtRaw(location.Parameter);
 
     /// <summary>The heading at a distance along the path; at a corner, the heading with which the path goes on.</summary>
     /// <param name="distance">Along the path.</param>
@@ -96,7 +96,7 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     /// <exception cref="ConstructionException">The segment there is a single point.</exception>
     [Pure]
-    public Direction DirectionAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAt(PositionAtLength(distance, beyond));
+    public Direction DirectionAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAt(LocationAtLength(distance, beyond));
 
     /// <summary>The heading square to the path, to its left.</summary>
     /// <param name="distance">Along the path.</param>
@@ -107,29 +107,29 @@ public sealed partial class CurvePath
     public Direction NormalAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAtLength(distance, beyond).TurnedLeft;
 
     /// <summary>The signed curvature at a place, left turn positive.</summary>
-    /// <param name="position">A place on this path.</param>
+    /// <param name="location">A place on this path.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on this path.</exception>
     /// <exception cref="ConstructionException">There is a cusp: the curvature has no bound.</exception>
     [Pure]
-    public ReciprocalLength CurvatureAt(PathPosition position)
+    public ReciprocalLength CurvatureAt(PathLocation location)
     {
-        PathSegment segment = SegmentOf(position);
+        PathSegment segment = SegmentOf(location);
         return segment.Kind switch
         {
             PathSegmentKind.Line => ReciprocalLength.Zero,
             PathSegmentKind.Arc => segment.ArcRaw.Curvature,
-            _ => segment.CubicRaw.CurvatureAt(position.T),
+            _ => segment.CubicRaw.CurvatureAt(location.Parameter),
         };
     }
 
     /// <summary>The distance along the path from its start to a place.</summary>
-    /// <param name="position">A place on this path.</param>
+    /// <param name="location">A place on this path.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on this path.</exception>
     [Pure]
-    public Length LengthTo(PathPosition position)
+    public Length LengthTo(PathLocation location)
     {
-        PathSegment segment = SegmentOf(position);
-        return Length.FromMillimeters(LengthsMm[position.SegmentIndex] + segment.LengthMm(0, position.T));
+        _ = SegmentOf(location);
+        return Length.FromMillimeters(LengthToMm(location));
     }
 
     /// <summary>The points that divide the path into equal lengths, start and end included.</summary>
@@ -158,10 +158,10 @@ public sealed partial class CurvePath
     /// <returns>In order along the path; touching counts. A stretch of an arc about the same centre is no single place and is left out.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not greater than zero.</exception>
     [Pure]
-    public IReadOnlyList<PathPosition> FindAtDistanceFrom(Point2D centre, Length distance)
+    public IReadOnlyList<PathLocation> FindAtDistanceFrom(Point2D centre, Length distance)
     {
         double radiusMm = GeometryTolerance.CheckedMm(distance, nameof(distance));
-        var found = new List<PathPosition>();
+        var found = new List<PathLocation>();
         for (int i = 0; i < _segments.Length; i++)
         {
             Compass.Find(_segments[i], centre, radiusMm, i, found);
@@ -170,14 +170,14 @@ public sealed partial class CurvePath
         // A joint belongs to both of its segments, but is one place.
         for (int i = found.Count - 1; i > 0; i--)
         {
-            if (found[i].SegmentIndex > found[i - 1].SegmentIndex && found[i].T < 0.5 && found[i - 1].T > 0.5 && Meets(found[i - 1].Point, found[i].Point))
+            if (found[i].SegmentIndex > found[i - 1].SegmentIndex && found[i].Parameter < 0.5 && found[i - 1].Parameter > 0.5 && Meets(found[i - 1].Point, found[i].Point))
             {
                 found.RemoveAt(i - 1);
             }
         }
 
-        if (IsClosed && found.Count > 1 && Meets(found[found.Count - 1].Point, found[0].Point) && found[0].SegmentIndex == 0 && found[0].T < 0.5
-            && found[found.Count - 1].SegmentIndex == _segments.Length - 1 && found[found.Count - 1].T > 0.5)
+        if (IsClosed && found.Count > 1 && Meets(found[found.Count - 1].Point, found[0].Point) && found[0].SegmentIndex == 0 && found[0].Parameter < 0.5
+            && found[found.Count - 1].SegmentIndex == _segments.Length - 1 && found[found.Count - 1].Parameter > 0.5)
         {
             found.RemoveAt(found.Count - 1);
         }
@@ -204,8 +204,8 @@ public sealed partial class CurvePath
         return Math.Abs(turn) > Math.PI - 1e-12 ? 0 : turn;
     }
 
-    private PathSegment SegmentOf(in PathPosition position)
-        => _segments[Guard.InRange(position.SegmentIndex, 0, _segments.Length - 1, nameof(position))];
+    private PathSegment SegmentOf(in PathLocation location)
+        => _segments[Guard.InRange(location.SegmentIndex, 0, _segments.Length - 1, nameof(location))];
 
     private double CheckedDistance(Length distance, string parameter, BeyondEnds beyond = BeyondEnds.Refuse)
     {

@@ -15,18 +15,119 @@ public sealed partial class CurvePath
     /// <param name="arcs">Whether arcs are handed out as cubics or as arcs.</param>
     /// <exception cref="ArgumentNullException">The sink is null.</exception>
     public void WriteTo(IPathSink sink, LengthUnit unit, ArcOutput arcs = ArcOutput.Cubics)
-        => WriteTo(ref sink, unit, arcs);
+    {
+        _ = Guard.NotNull(sink, nameof(sink));
+        Write(ref sink, unit, arcs);
+    }
 
-    /// <summary>Hands the path to a sink that may be a struct, which is then not boxed.</summary>
+    /// <summary>Hands the path to a sink that is a struct, without boxing it.</summary>
     /// <typeparam name="TSink">The type of the sink.</typeparam>
     /// <param name="sink">Who receives it.</param>
     /// <param name="unit">The unit of every coordinate.</param>
     /// <param name="arcs">Whether arcs are handed out as cubics or as arcs.</param>
-    /// <exception cref="ArgumentNullException">The sink is null.</exception>
     public void WriteTo<TSink>(ref TSink sink, LengthUnit unit, ArcOutput arcs = ArcOutput.Cubics)
+        where TSink : struct, IPathSink
+        => Write(ref sink, unit, arcs);
+
+    /// <summary>Hands the path to a sink as straight lines that keep within a tolerance of it.</summary>
+    /// <param name="sink">Who receives it.</param>
+    /// <param name="unit">The unit of every coordinate.</param>
+    /// <param name="tolerance">The largest distance between the path and the lines: a bound that holds, not an estimate.</param>
+    /// <exception cref="ArgumentNullException">The sink is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero, or so fine that a curve would need
+    /// more than a million chords.</exception>
+    public void FlattenTo(IPathSink sink, LengthUnit unit, Length tolerance)
+    {
+        _ = Guard.NotNull(sink, nameof(sink));
+        WriteFlattened(ref sink, unit, tolerance);
+    }
+
+    /// <summary>Hands the path to a sink that is a struct as straight lines that keep within a tolerance of it.</summary>
+    /// <typeparam name="TSink">The type of the sink.</typeparam>
+    /// <param name="sink">Who receives it.</param>
+    /// <param name="unit">The unit of every coordinate.</param>
+    /// <param name="tolerance">The largest distance between the path and the lines: a bound that holds, not an estimate.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero, or so fine that a curve would need
+    /// more than a million chords.</exception>
+    public void FlattenTo<TSink>(ref TSink sink, LengthUnit unit, Length tolerance)
+        where TSink : struct, IPathSink
+        => WriteFlattened(ref sink, unit, tolerance);
+
+    /// <summary>The vertices, start and end included, of a polyline that keeps within a tolerance of the path.</summary>
+    /// <remarks>All vertices lie on the path, corners are kept, and the tolerance is a bound that holds, not an estimate.
+    /// On a closed path the last vertex is the start again.</remarks>
+    /// <param name="tolerance">The largest distance between the path and the polyline.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero, or so fine that a curve would need
+    /// more than a million chords.</exception>
+    [Pure]
+    public unsafe Point2D[] Flatten(Length tolerance)
+    {
+        double toleranceMm = CheckedFlatness(tolerance, nameof(tolerance));
+        var vertices = new Point2D[FlattenRaw(toleranceMm, null, 0)];
+        fixed (Point2D* first = vertices)
+        {
+            FlattenRaw(toleranceMm, first, vertices.Length);
+        }
+
+        return vertices;
+    }
+
+    /// <summary>How many verbs and how many numbers <c>CopyTo</c> writes.</summary>
+    /// <param name="arcs">Whether arcs are written as cubics or as arcs.</param>
+    /// <param name="verbs">Receives the number of verbs.</param>
+    /// <param name="numbers">Receives the number of coordinates and angles.</param>
+    public void MeasureCopy(ArcOutput arcs, out int verbs, out int numbers)
+    {
+        var counter = default(CountingSink);
+        WriteTo(ref counter, LengthUnit.Millimeter, arcs);
+        verbs = counter.Verbs;
+        numbers = counter.Numbers;
+    }
+
+    /// <summary>The factor from millimetres; written out for the units of drawings, because a conversion by UnitsNet allocates.</summary>
+    internal static double UnitsPerMm(LengthUnit unit) => unit switch
+    {
+        LengthUnit.Millimeter => 1,
+        LengthUnit.Centimeter => 0.1,
+        LengthUnit.Meter => 0.001,
+        LengthUnit.Micrometer => 1000,
+        LengthUnit.Inch => 1 / 25.4,
+        LengthUnit.Foot => 1 / 304.8,
+        LengthUnit.DtpPoint => 72 / 25.4,
+        _ => Length.FromMillimeters(1).As(unit),
+    };
+
+    /// <summary>Writes as many vertices as there is room for; returns how many there are in all.</summary>
+    internal unsafe int FlattenRaw(double toleranceMm, Point2D* vertices, int room)
+    {
+        const int Chunk = 64;
+        Point2D* rest = stackalloc Point2D[Chunk];
+        int count = 0;
+        if (room > 0)
+        {
+            vertices[0] = Start;
+        }
+
+        count++;
+        for (int i = 0; i < _segments.Length; i++)
+        {
+            var walk = new SegmentFlattening(_segments[i], toleranceMm);
+            int more;
+            do
+            {
+                // What does not fit is counted all the same, so that the caller learns how much room is needed.
+                more = count < room ? walk.Fill(vertices + count, room - count) : walk.Fill(rest, Chunk);
+                count += more;
+            }
+            while (more > 0);
+        }
+
+        return count;
+    }
+
+    private void Write<TSink>(ref TSink sink, LengthUnit unit, ArcOutput arcs)
         where TSink : IPathSink
     {
-        RequireSink(sink);
         double k = UnitsPerMm(unit);
         Point2D start = Start;
         sink.MoveTo(k * start.XMm, k * start.YMm);
@@ -66,28 +167,10 @@ public sealed partial class CurvePath
         }
     }
 
-    /// <summary>Hands the path to a sink as straight lines that keep within a tolerance of it.</summary>
-    /// <param name="sink">Who receives it.</param>
-    /// <param name="unit">The unit of every coordinate.</param>
-    /// <param name="tolerance">The largest distance between the path and the lines: a bound that holds, not an estimate.</param>
-    /// <exception cref="ArgumentNullException">The sink is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero, or so fine that a curve would need
-    /// more than a million chords.</exception>
-    public void FlattenTo(IPathSink sink, LengthUnit unit, Length tolerance) => FlattenTo(ref sink, unit, tolerance);
-
-    /// <summary>Hands the path to a sink, which may be a struct, as straight lines that keep within a tolerance of it.</summary>
-    /// <typeparam name="TSink">The type of the sink.</typeparam>
-    /// <param name="sink">Who receives it.</param>
-    /// <param name="unit">The unit of every coordinate.</param>
-    /// <param name="tolerance">The largest distance between the path and the lines: a bound that holds, not an estimate.</param>
-    /// <exception cref="ArgumentNullException">The sink is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero, or so fine that a curve would need
-    /// more than a million chords.</exception>
-    public unsafe void FlattenTo<TSink>(ref TSink sink, LengthUnit unit, Length tolerance)
+    private unsafe void WriteFlattened<TSink>(ref TSink sink, LengthUnit unit, Length tolerance)
         where TSink : IPathSink
     {
         const int Chunk = 64;
-        RequireSink(sink);
         double toleranceMm = CheckedFlatness(tolerance, nameof(tolerance));
         double k = UnitsPerMm(unit);
         Point2D start = Start;
@@ -109,76 +192,6 @@ public sealed partial class CurvePath
         if (IsClosed)
         {
             sink.Close();
-        }
-    }
-
-    /// <summary>The vertices, start and end included, of a polyline that keeps within a tolerance of the path.</summary>
-    /// <remarks>All vertices lie on the path, corners are kept, and the tolerance is a bound that holds, not an estimate.
-    /// On a closed path the last vertex is the start again.</remarks>
-    /// <param name="tolerance">The largest distance between the path and the polyline.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero, or so fine that a curve would need
-    /// more than a million chords.</exception>
-    [Pure]
-    public unsafe Point2D[] Flatten(Length tolerance)
-    {
-        double toleranceMm = CheckedFlatness(tolerance, nameof(tolerance));
-        var vertices = new Point2D[FlattenRaw(toleranceMm, null, 0)];
-        fixed (Point2D* first = vertices)
-        {
-            FlattenRaw(toleranceMm, first, vertices.Length);
-        }
-
-        return vertices;
-    }
-
-    /// <summary>How many verbs and how many numbers <c>CopyTo</c> writes.</summary>
-    /// <param name="arcs">Whether arcs are written as cubics or as arcs.</param>
-    /// <param name="verbs">Receives the number of verbs.</param>
-    /// <param name="numbers">Receives the number of coordinates and angles.</param>
-    public void MeasureCopy(ArcOutput arcs, out int verbs, out int numbers)
-    {
-        var counter = default(CountingSink);
-        WriteTo(ref counter, LengthUnit.Millimeter, arcs);
-        verbs = counter.Verbs;
-        numbers = counter.Numbers;
-    }
-
-    internal static double UnitsPerMm(LengthUnit unit) => Length.FromMillimeters(1).As(unit);
-
-    /// <summary>Writes as many vertices as there is room for; returns how many there are in all.</summary>
-    internal unsafe int FlattenRaw(double toleranceMm, Point2D* vertices, int room)
-    {
-        const int Chunk = 64;
-        Point2D* rest = stackalloc Point2D[Chunk];
-        int count = 0;
-        if (room > 0)
-        {
-            vertices[0] = Start;
-        }
-
-        count++;
-        for (int i = 0; i < _segments.Length; i++)
-        {
-            var walk = new SegmentFlattening(_segments[i], toleranceMm);
-            int more;
-            do
-            {
-                // What does not fit is counted all the same, so that the caller learns how much room is needed.
-                more = count < room ? walk.Fill(vertices + count, room - count) : walk.Fill(rest, Chunk);
-                count += more;
-            }
-            while (more > 0);
-        }
-
-        return count;
-    }
-
-    private static void RequireSink<TSink>(TSink sink)
-        where TSink : IPathSink
-    {
-        if (sink is null)
-        {
-            throw new ArgumentNullException(nameof(sink), MessageRegistry.Format(DiagnosticCode.ValueIsNull, nameof(sink)));
         }
     }
 

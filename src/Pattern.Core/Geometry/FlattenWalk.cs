@@ -16,6 +16,9 @@ internal struct FlattenWalk
     // A chord that uses less than this (squared) of the tolerance is worth trying again longer.
     private const double Wasteful = 0.2;
 
+    // A root of the speed this close to the curve is a bend in which a vertex is wanted anyway.
+    private const double Hairpin = 1e-3;
+
     // Powers of t about the start: small numbers even far from the origin.
     private readonly double _ax;
     private readonly double _ay;
@@ -27,6 +30,10 @@ internal struct FlattenWalk
     private readonly Point2D _end;
     private readonly double _tolerance2;
     private readonly double _leastStep;
+
+    // Where a chord must end: at a cusp or a turning point, at a second one, and at the end.
+    private double _limit;
+    private readonly double _nextLimit;
 
     // Where the walk is, relative to the start, and the speed there.
     private double _x;
@@ -52,6 +59,11 @@ internal struct FlattenWalk
         _leastStep = 0.5 * sure;
         _step = Math.Min(1, 1.2 * sure);
         _tolerance2 = toleranceMm * toleranceMm;
+        Hodograph roots = Hodograph.Of(curve);
+        double first = Limit(roots.Along1, roots.Beside1);
+        double second = Limit(roots.Along2, roots.Beside2);
+        _limit = Math.Min(first, second);
+        _nextLimit = Math.Max(first, second);
     }
 
     /// <summary>The parameter of the vertex that was last given out; 0 before the first step.</summary>
@@ -77,14 +89,15 @@ internal struct FlattenWalk
         double dy = _dy;
         double step = _step;
         int count = 0;
+        double limit = _limit;
         bool mayGrow = true;
         while (at < 1 && count < room)
         {
             double t = at + step;
-            if (t > 1 - (1e-3 * step))
+            if (t > limit - (1e-3 * step))
             {
-                t = 1;
-                step = 1 - at;
+                t = limit;
+                step = limit - at;
             }
 
             double t2 = t * t;
@@ -100,7 +113,7 @@ internal struct FlattenWalk
                 continue;
             }
 
-            if (ratio2 < Wasteful && mayGrow && t < 1)
+            if (ratio2 < Wasteful && mayGrow && t < limit)
             {
                 step *= Aim * Grow(ratio2);
                 mayGrow = false;
@@ -115,7 +128,13 @@ internal struct FlattenWalk
             dy = nextDy;
             vertices[count++] = t == 1 ? _end : new Point2D(_start.XMm + x, _start.YMm + y);
             mayGrow = true;
+            if (t == limit)
+            {
+                limit = _nextLimit > limit ? _nextLimit : 1;
+            }
         }
+
+        _limit = limit;
 
         T = at;
         _x = x;
@@ -125,6 +144,9 @@ internal struct FlattenWalk
         _step = step;
         return count;
     }
+
+    /// <summary>A root of the speed on the curve, or so near it that the curve all but turns back there; else the end.</summary>
+    private static double Limit(double along, double beside) => Math.Abs(beside) < Hairpin && along > 0 && along < 1 ? along : 1;
 
     /// <summary>By how much a step may grow that uses this share, squared, of the tolerance: its fourth root, inverted.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

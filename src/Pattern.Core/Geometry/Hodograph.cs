@@ -1,4 +1,5 @@
 using System;
+using System.Runtime.CompilerServices;
 
 namespace Pattern.Core.Geometry;
 
@@ -12,6 +13,7 @@ internal readonly struct Hodograph
     internal readonly double Beside2;
 
     /// <summary>For z'(t) = c0 + c1 t + c2 t^2; both |c2| and |c2| |r1 - r2| come for free.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Hodograph(double x0, double y0, double x1, double y1, double x2, double y2, out double lead, out double slope)
     {
         // r = (-b +- sqrt(b^2 - a c)) / a with half the middle coefficient b, all complex.
@@ -54,6 +56,7 @@ internal readonly struct Hodograph
             dx0, dy0, 2 * (dx1 - dx0), 2 * (dy1 - dy0), (dx0 - dx1) + (dx2 - dx1), (dy0 - dy1) + (dy2 - dy1), out _, out _);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Divide(double ax, double ay, double bx, double by, out double along, out double beside)
     {
         double squared = (bx * bx) + (by * by);

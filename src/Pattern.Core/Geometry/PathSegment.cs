@@ -138,8 +138,6 @@ public readonly partial struct PathSegment : IEquatable<PathSegment>
         _ => _data.TotalTurningRad(),
     };
 
-    internal double LengthMm(double from, double to) => Kind == PathSegmentKind.Cubic ? _data.LengthMm(from, to) : LengthMm() * (to - from);
-
     /// <summary>The parameter, 0 to 1, at a length from the start. Lines and arcs run evenly.</summary>
     internal double ParameterAtLengthMm(double lengthMm)
     {

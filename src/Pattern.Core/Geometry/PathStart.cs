@@ -41,4 +41,12 @@ public readonly struct PathStart
     [Pure]
     public CurvePath ArcAround(Point2D centre, Angle sweep)
         => CurvePath.Trusted(PathSegment.FromArc(CircularArc.Around(centre, Point, sweep)));
+
+    /// <summary>Draws an arc through a point.</summary>
+    /// <param name="through">A point that it passes.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <exception cref="System.ArgumentException">The points lie on one straight line, or two are the same.</exception>
+    [Pure]
+    public CurvePath ArcThrough(Point2D through, Point2D end)
+        => CurvePath.Trusted(PathSegment.FromArc(CircularArc.Through(Point, through, end)));
 }

@@ -59,6 +59,9 @@ public readonly struct Transform2D : IEquatable<Transform2D>
     /// <summary>How many times longer lengths become; only where <see cref="KeepsShape"/>.</summary>
     internal double ScaleFactor => Raw.Hypot(A, B);
 
+    /// <summary>No length becomes more than so many times longer.</summary>
+    internal double MostStretch => Math.Sqrt((A * A) + (B * B) + (C * C) + (D * D));
+
     private bool IsDefault => _a == 0 && _b == 0 && _c == 0 && _d == 0;
 
     /// <summary>Moves everything by a vector.</summary>

@@ -1,4 +1,6 @@
+using System;
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 
@@ -8,7 +10,10 @@ namespace Pattern.Core.Output;
 public sealed class PathMark : DrawingMark
 {
     private const double HeadLengthMm = 8;
-    private const double HeadHalfWidthMm = 1.9;
+    private const double HeadSlimness = 4.2;
+
+    // A line shorter than its heads would vanish below them.
+    private const double HeadPartOfLine = 0.3;
 
     internal PathMark(CurvePath path, LineRole role, MarkFacts? facts = null, ArrowEnds arrows = ArrowEnds.None)
     {
@@ -54,6 +59,7 @@ public sealed class PathMark : DrawingMark
         => new(Guard.NotNull(path, nameof(path)), Guard.NotNull(role, nameof(role)), facts, (ArrowEnds)Guard.Choice((int)arrows, 4, nameof(arrows)));
 
     /// <summary>The heads of the arrows: closed triangles to be filled, their tips at the ends of the line.</summary>
+    [Pure]
     public IReadOnlyList<CurvePath> ArrowHeads()
     {
         var heads = new List<CurvePath>(2);
@@ -70,12 +76,14 @@ public sealed class PathMark : DrawingMark
         return heads;
     }
 
-    private static CurvePath Head(Point2D tip, Direction heading)
+    private CurvePath Head(Point2D tip, Direction heading)
     {
-        Point2D foot = tip + heading.TimesMm(-HeadLengthMm);
+        double lengthMm = Math.Min(HeadLengthMm, HeadPartOfLine * Path.LengthMm);
+        double halfWidthMm = lengthMm / HeadSlimness;
+        Point2D foot = tip + heading.TimesMm(-lengthMm);
         return CurvePath.From(tip)
-            .LineTo(foot + heading.TurnedLeft.TimesMm(HeadHalfWidthMm))
-            .LineTo(foot + heading.TurnedRight.TimesMm(HeadHalfWidthMm))
+            .LineTo(foot + heading.TurnedLeft.TimesMm(halfWidthMm))
+            .LineTo(foot + heading.TurnedRight.TimesMm(halfWidthMm))
             .Closed();
     }
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using UnitsNet;
 
@@ -45,14 +46,17 @@ public readonly struct EdgeName : IEquatable<EdgeName>
 
     /// <summary>A place on the edge.</summary>
     /// <param name="distanceFromStart">Along the sewn edge from its start, darts closed.</param>
+    [Pure]
     public EdgePlace At(Length distanceFromStart) => new(this, Guard.Millimetres(distanceFromStart, nameof(distanceFromStart)), isShare: false);
 
     /// <summary>A place on the edge.</summary>
     /// <param name="share">The part of the sewn edge that lies before it, 0 to 100 %.</param>
+    [Pure]
     public EdgePlace At(Ratio share) => new(this, Guard.Share(share, nameof(share)), isShare: true);
 
     /// <summary>A dart on the edge, by its number in the order of the edge, from 1.</summary>
     /// <param name="number">1 or more.</param>
+    [Pure]
     public DartName Dart(int number) => new(this, Guard.InRange(number, 1, 99, nameof(number)));
 
     /// <inheritdoc/>

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 
 namespace Pattern.Core.Panels;
@@ -53,7 +54,7 @@ internal sealed class OutlineParts
             }
         }
 
-        throw new System.InvalidOperationException("A dart of a panel is among its parts.");
+        throw new ConstructionException(DiagnosticCode.DartNotOnEdge, dart.Name, _panel.Name, number);
     }
 
     /// <summary>Puts a dart without width at a place and returns its index; an index found before moves on where the cut comes first.</summary>

@@ -108,12 +108,27 @@ public sealed partial class Panel
 
     private CurvePath Outline(bool withCaps)
     {
-        var segments = new List<PathSegment>(24);
+        int count = 0;
+        foreach (PanelEdge edge in _edges)
+        {
+            foreach (CurvePath stretch in edge.Stretches)
+            {
+                count += stretch.SegmentsRaw.Length;
+            }
+
+            foreach (Dart dart in edge.Darts)
+            {
+                count += withCaps ? dart.Cap.SegmentsRaw.Length : 2;
+            }
+        }
+
+        var segments = new PathSegment[count];
+        int next = 0;
         foreach (PanelEdge edge in _edges)
         {
             for (int i = 0; i < edge.Stretches.Count; i++)
             {
-                segments.AddRange(edge.Stretches[i].SegmentsRaw);
+                Add(edge.Stretches[i].SegmentsRaw, segments, ref next);
                 if (i >= edge.Darts.Count)
                 {
                     continue;
@@ -122,16 +137,23 @@ public sealed partial class Panel
                 Dart dart = edge.Darts[i];
                 if (withCaps)
                 {
-                    segments.AddRange(dart.Cap.SegmentsRaw);
+                    Add(dart.Cap.SegmentsRaw, segments, ref next);
                 }
                 else
                 {
-                    segments.Add(PathSegment.FromLine(new LineSegment(dart.CentreLeg, dart.Apex)));
-                    segments.Add(PathSegment.FromLine(new LineSegment(dart.Apex, dart.SideLeg)));
+                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.CentreLeg, dart.Apex));
+                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.Apex, dart.SideLeg));
                 }
             }
         }
 
-        return CurvePath.FromSegments(segments).Closed();
+        // The edges of a panel run head to tail by construction.
+        return CurvePath.Trusted(segments, isClosed: true);
+    }
+
+    private static void Add(PathSegment[] from, PathSegment[] to, ref int next)
+    {
+        from.CopyTo(to, next);
+        next += from.Length;
     }
 }

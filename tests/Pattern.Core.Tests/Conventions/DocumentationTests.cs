@@ -27,6 +27,16 @@ public class DocumentationTests
                 .With(BodyMeasurement.WaistGirth, "29 1/2").With(BodyMeasurement.HipGirth, "39 3/4");
 
             internal static SkirtBlock block => SkirtBlock.For(body).Draft();
+
+            internal static CurvePath waist => block.Front.FindEdge(EdgeName.Waist).Closed();
+
+            internal static CurvePath side => block.Front.FindEdge(EdgeName.SideSeam).Closed();
+
+            internal static CurvePath hem => block.Front.FindEdge(EdgeName.Hem).Closed();
+
+            internal static CurvePath centre => block.Front.FindEdge(EdgeName.Centre).Closed();
+
+            internal static LineSegment grain => block.Front.Grainline;
         }
         """;
 
@@ -84,11 +94,11 @@ public class DocumentationTests
     [Fact]
     public void Scripts_OfAPage_GoOnFromBlockToBlock()
     {
-        var page = new MarkdownPage("p.md", "```csharp\nusing System;\nint a = 1;\n```\ntext\n  ```csharp\n  Console.WriteLine(a);\n  ```\n```text\nnot code\n```\n```csharp\nusing System;\nint a = 2;\n```");
+        var page = new MarkdownPage("p.md", "```csharp\nusing System;\nint a = 1;\n```\ntext\n  ```csharp\n  Console.WriteLine(a);\n  ```\n```text\nnot code\n```\n```csharp\nusing System;\nint a = 2;\n```\n## Next\n```csharp\nint a = 3;\n```");
 
         IReadOnlyList<(string Path, string Text)> scripts = page.Scripts(string.Empty);
 
-        Assert.Equal(2, scripts.Count);
+        Assert.Equal(3, scripts.Count);
         Rule.Holds(scripts.SelectMany(script => Errors(script.Path, script.Text)));
     }
 

@@ -6,6 +6,7 @@ using System.Linq;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using Pattern.Core.Drafting;
+using Pattern.Core.Geometry;
 
 namespace Pattern.Core.Tests.Conventions;
 
@@ -16,7 +17,11 @@ public class ImmutabilityTests
     private static readonly Type[] Changeable = [typeof(DraftingSheet)];
 
     /// <summary>Fields that are filled when first asked for, with a value that depends on the others only: seen from outside nothing changes.</summary>
-    private static readonly string[] Caches = ["CurvePath._lengthsMm"];
+    private static readonly string[] Caches = ["CurvePath._lengthsMm", "Dart._cap"];
+
+    /// <summary>Structs with fixed room inside, which the language does not let be readonly: each of their visible members is instead, and
+    /// only the library fills the room before it hands the value out.</summary>
+    private static readonly Type[] WithRoomInside = [typeof(CurveIntersections)];
 
     private static IEnumerable<Type> Immutable => PublicApi.Types.Where(type => !Changeable.Contains(type) && !type.IsEnum && !typeof(Delegate).IsAssignableFrom(type));
 
@@ -26,7 +31,7 @@ public class ImmutabilityTests
 
     [Fact]
     public void Types_ThatAreImmutable_HaveOnlyReadonlyFields()
-        => Rule.Holds(Immutable.SelectMany(ChangeableFields).Except(Caches));
+        => Rule.Holds(Immutable.Except(WithRoomInside).SelectMany(ChangeableFields).Except(Caches));
 
     [Fact]
     public void Caches_AreStillThere()
@@ -34,7 +39,11 @@ public class ImmutabilityTests
 
     [Fact]
     public void Types_ThatAreStructs_AreReadonly()
-        => Rule.Holds(Immutable.Where(type => type.IsValueType && !IsReadOnly(type)).Select(type => type.Name));
+        => Rule.Holds(Immutable.Except(WithRoomInside).Where(type => type.IsValueType && !IsReadOnly(type)).Select(type => type.Name));
+
+    [Fact]
+    public void Types_WithRoomInside_HaveOnlyReadonlyMembers()
+        => Rule.Holds(WithRoomInside.SelectMany(type => type.GetMethods(PublicApi.Visible).Where(method => !method.IsStatic && !IsReadOnly(method)).Select(PublicApi.NameOf)));
 
     [Fact]
     public void Types_ThatAreClasses_CannotBeDerivedFromOutside()
@@ -94,7 +103,7 @@ public class ImmutabilityTests
     private static bool IsOverride(MethodInfo method) => method.GetBaseDefinition() != method;
 
     // By name: for netstandard2.0 the compiler puts an attribute of its own into the library.
-    private static bool IsReadOnly(Type type) => type.CustomAttributes.Any(mark => mark.AttributeType.FullName == typeof(IsReadOnlyAttribute).FullName);
+    private static bool IsReadOnly(MemberInfo member) => member.CustomAttributes.Any(mark => mark.AttributeType.FullName == typeof(IsReadOnlyAttribute).FullName);
 
     private static bool IsEnumeration(MethodInfo method) => method.Name == nameof(IEnumerable<int>.GetEnumerator);
 

@@ -21,16 +21,20 @@ internal sealed class MarkdownPage(string path, string text)
         .Select(match => match.Groups[1].Success ? match.Groups[1].Value : match.Groups[3].Value)
         .Where(target => !target.Contains("://", StringComparison.Ordinal) && !target.StartsWith("mailto:", StringComparison.Ordinal));
 
-    /// <summary>The C# blocks as a reader would use them: a block that begins with using directives begins a script, and each further block goes on with it.</summary>
+    /// <summary>The C# blocks as a reader would use them: each goes on from the one before it, until a heading of the first or second level, or
+    /// a block with using directives, begins another script.</summary>
     internal IReadOnlyList<(string Path, string Text)> Scripts(string usings, string surroundings = "")
     {
         var scripts = new List<(StringBuilder Head, StringBuilder Body)>();
+        int section = -1;
         foreach ((string _, int line, string code) in Blocks.Where(block => block.Language == "csharp"))
         {
             string[] lines = code.Split('\n');
             int head = HeadLength(lines);
-            if (head > 0 || scripts.Count == 0)
+            int sectionHere = Sections.Count(heading => heading < line);
+            if (head > 0 || section != sectionHere)
             {
+                section = sectionHere;
                 scripts.Add((new StringBuilder(head > 0 ? string.Join('\n', lines[..head]) + "\n" : usings), new StringBuilder()));
             }
 
@@ -40,11 +44,26 @@ internal sealed class MarkdownPage(string path, string text)
         return scripts.Select((script, i) => ($"{path} script {i + 1}", script.Head.ToString() + script.Body + surroundings)).ToArray();
     }
 
+    private int[] Sections { get; } = Headings(text).ToArray();
+
     // Using directives, file-based directives, and the blank or comment lines between them.
     private static int HeadLength(string[] lines)
     {
         int last = Array.FindLastIndex(lines, line => Regex.IsMatch(line, @"^(using\s+(static\s+)?[\w.]+;|using\s+\w+\s*=\s*[\w.<>]+;|#:)"));
         return last + 1;
+    }
+
+    private static IEnumerable<int> Headings(string text)
+    {
+        bool inBlock = false;
+        foreach ((string line, int i) in text.Split('\n').Select((line, i) => (line, i)))
+        {
+            inBlock ^= line.TrimStart().StartsWith("```", StringComparison.Ordinal);
+            if (!inBlock && Regex.IsMatch(line, "^##? "))
+            {
+                yield return i + 1;
+            }
+        }
     }
 
     private static IEnumerable<(string Language, int Line, string Text)> FencedBlocks(string text)

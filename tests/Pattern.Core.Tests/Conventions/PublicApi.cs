@@ -14,8 +14,12 @@ internal static class PublicApi
 
     internal static readonly Assembly Library = typeof(SkirtBlock).Assembly;
 
-    /// <summary>The library's own types, without the polyfills that stand in for a newer platform.</summary>
-    internal static IReadOnlyList<Type> Types { get; } = Library.GetExportedTypes().OrderBy(type => type.FullName, StringComparer.Ordinal).ToArray();
+    /// <summary>The library's own types, without what the compiler adds.</summary>
+    internal static IReadOnlyList<Type> Types { get; } = Library.GetExportedTypes()
+        .Where(type => !type.Name.StartsWith('<'))
+
+        .OrderBy(type => type.FullName, StringComparer.Ordinal)
+        .ToArray();
 
     internal static bool IsOurs(Type type) => Inside(type).Any(part => part.Assembly == Library);
 

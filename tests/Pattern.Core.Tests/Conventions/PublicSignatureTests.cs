@@ -13,7 +13,10 @@ public class PublicSignatureTests
     private static readonly (string Pattern, string Reason)[] Allowed =
     [
         (@"^(CubicBezier|CircularArc|LineSegment|PathSegment)\.\w+\(double t[,)]", "a curve parameter from 0 to 1 has no unit"),
-        (@"^CubicBezier\.SubCurve\(double from, double to\)$", "two curve parameters"),
+        (@"^CubicBezier\.(SubCurve|LengthBetween)\(double from, double to", "two curve parameters"),
+        (@"^CubicBezier\.(FindMaxCurvature|ParameterAtLength)\(", "hands out a curve parameter"),
+        (@"^((Curve|Path)Location\.Parameter|(Path)?Intersection\.(First|Second)Parameter|Overlap\.(First|Second)(From|To)|PathPosition\.T)$", "a curve parameter"),
+        (@"^(IPathSink\.|CurvePath\.CopyTo\()", "hands coordinates to another program, in the unit that the caller names"),
         (@"\.FromMillimeters\(double x, double y\)$", "the name says the unit, as UnitsNet's factories do"),
         (@"^Vector2D\.op_Multiply\(", "a vector times a plain factor, as in mathematics"),
         (@"^WorkedLength\.(Factor|Times\(double factor\))$", "how many times a length is taken, as in the drafter's sum"),

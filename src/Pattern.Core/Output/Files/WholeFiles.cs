@@ -17,6 +17,14 @@ internal static class WholeFiles
     /// <exception cref="IOException">A file cannot be written.</exception>
     internal static void Write(IReadOnlyList<KeyValuePair<string, byte[]>> files)
     {
+        foreach (KeyValuePair<string, byte[]> file in files)
+        {
+            if (Directory.Exists(file.Key))
+            {
+                throw new IOException(MessageRegistry.Format(DiagnosticCode.FolderInTheWay, file.Key));
+            }
+        }
+
         var waiting = new List<string>(files.Count);
         string current = string.Empty;
         try
@@ -24,7 +32,6 @@ internal static class WholeFiles
             foreach (KeyValuePair<string, byte[]> file in files)
             {
                 current = file.Key;
-                RefuseFolder(current);
                 waiting.Add(WriteBeside(current, file.Value));
             }
 
@@ -78,14 +85,6 @@ internal static class WholeFiles
             }
 
             return beside;
-        }
-    }
-
-    private static void RefuseFolder(string path)
-    {
-        if (Directory.Exists(path))
-        {
-            throw new IOException("A folder of that name is there.");
         }
     }
 

@@ -105,15 +105,18 @@ internal sealed class SkirtLabels
     private void NamePanel(Panel panel, List<DrawingMark> names)
     {
         BoundingBox box = panel.SeamOutline().Bounds;
-        double top = -_block.Levels.LowerHipMm;
+        double hip = -_block.Levels.LowerHipMm;
         var spots = new List<LabelSpot>();
-        foreach (double down in new[] { .4, .5, .3, .6, .2, .7, .8, .1 })
+
+        // Best in the free cloth below the hip line; above it where a very short skirt has none.
+        foreach (double down in new[] { .4, .5, .3, .6, .2, .7, .8, .1, -.1, -.2, -.3, -.4, -.5, -.6, -.7 })
         {
+            double from = down > 0 ? hip - box.BottomMm : box.TopMm - hip;
             foreach (double across in new[] { .25, .75, .5, .3, .7 })
             {
                 spots.Add(LabelSpot.On(new Point2D(
                     box.LeftMm + (across * (box.RightMm - box.LeftMm)),
-                    top - (down * (top - box.BottomMm)))));
+                    hip - (down * from))));
             }
         }
 

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
@@ -28,7 +29,7 @@ internal sealed class SkirtLines
 
         AddPanel(block.Back);
         AddPanel(block.Front);
-        OtherWaistlineRefusal = AddOtherWaistline(block);
+        AddOtherWaistline(block);
     }
 
     internal List<DrawingMark> Seams { get; } = [];
@@ -47,8 +48,8 @@ internal sealed class SkirtLines
 
     internal List<DrawingMark> Landmarks { get; } = [];
 
-    /// <summary>Why the other waistline is not drawn, or null: this body cannot have it.</summary>
-    internal string? OtherWaistlineRefusal { get; }
+    /// <summary>What is not drawn because this body cannot have it, and why; a sentence each.</summary>
+    internal List<string> LeftOut { get; } = [];
 
     /// <summary>Whether the inside of a panel lies to the left of its edges.</summary>
     internal static Side InsideOf(Panel panel) => panel.SeamOutline().SignedAreaMm2 > 0 ? Side.Left : Side.Right;
@@ -87,10 +88,19 @@ internal sealed class SkirtLines
     {
         Darts.Add(new PathMark(Line(dart.CentreLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel, dart.Number, Toward.Centre)));
         Darts.Add(new PathMark(Line(dart.SideLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel, dart.Number, Toward.Side)));
-        Darts.Add(new PathMark(dart.Cap, LineRole.DartCap, MarkFacts.OfDartCap(panel, dart.Number, Toward.Centre)));
+        CurvePath cap;
+        try
+        {
+            cap = dart.Cap;
+        }
+        catch (ConstructionException refusal)
+        {
+            LeftOut.Add(FormattableString.Invariant($"The cap of {panel} dart {dart.Number} cannot be drawn. {refusal.Message}"));
+            return;
+        }
 
-        // The cap runs from leg to leg over the fold: its corner is the end of the fold line.
-        Darts.Add(new PathMark(Line(dart.Apex, dart.Cap.Segments[0].End), LineRole.Fold));
+        Darts.Add(new PathMark(cap, LineRole.DartCap, MarkFacts.OfDartCap(panel, dart.Number, dart.PressedToward)));
+        Darts.Add(new PathMark(Line(dart.Apex, FoldOf(dart, cap)), LineRole.Fold));
     }
 
     private void AddNotch(Panel panel, Notch notch)
@@ -106,7 +116,7 @@ internal sealed class SkirtLines
         }
     }
 
-    private string? AddOtherWaistline(SkirtBlock block)
+    private void AddOtherWaistline(SkirtBlock block)
     {
         Waistline other = block.Waistline == Waistline.Shaped ? Waistline.Level : Waistline.Shaped;
         SkirtBlock drafted;
@@ -116,7 +126,8 @@ internal sealed class SkirtLines
         }
         catch (ConstructionException refusal)
         {
-            return refusal.Message;
+            LeftOut.Add("The other waistline cannot be drawn. " + refusal.Message);
+            return;
         }
 
         foreach (Panel panel in new[] { drafted.Back, drafted.Front })
@@ -126,8 +137,25 @@ internal sealed class SkirtLines
                 OtherWaistline.Add(new PathMark(stretch, LineRole.OtherWaistline));
             }
         }
+    }
 
-        return null;
+    // The cap runs from leg to leg over the fold: its corner on the line that halves the dart.
+    private static Point2D FoldOf(Dart dart, CurvePath cap)
+    {
+        Vector2D half = dart.MiddleOfIntake - dart.Apex;
+        Point2D nearest = cap.Start;
+        double least = double.PositiveInfinity;
+        foreach (PathSegment segment in cap.SegmentsRaw)
+        {
+            double away = Math.Abs(half.CrossMm2(segment.End - dart.Apex));
+            if (away < least)
+            {
+                least = away;
+                nearest = segment.End;
+            }
+        }
+
+        return nearest;
     }
 
     private static CurvePath Line(in Point2D from, in Point2D to) => CurvePath.FromLine(new LineSegment(from, to));

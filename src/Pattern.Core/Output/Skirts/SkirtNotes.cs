@@ -14,15 +14,15 @@ internal sealed class SkirtNotes
     private readonly CheckReport _report;
     private readonly DrawingOptions _options;
     private readonly TapeFigures _figures;
-    private readonly string? _otherWaistlineRefusal;
+    private readonly IReadOnlyList<string> _leftOut;
 
-    internal SkirtNotes(SkirtBlock block, CheckReport report, DrawingOptions options, TapeFigures figures, string? otherWaistlineRefusal)
+    internal SkirtNotes(SkirtBlock block, CheckReport report, DrawingOptions options, TapeFigures figures, IReadOnlyList<string> leftOut)
     {
         _block = block;
         _report = report;
         _options = options;
         _figures = figures;
-        _otherWaistlineRefusal = otherWaistlineRefusal;
+        _leftOut = leftOut;
     }
 
     internal string Title => _block.Body.Name is { } name ? "Skirt block for " + name : "Skirt block";
@@ -54,9 +54,9 @@ internal sealed class SkirtNotes
         yield return "Full size, scale 1:1.";
         yield return "Half of the skirt: back to the left, front to the right.";
         yield return "Seam lines, no seam allowance.";
-        if (_otherWaistlineRefusal is not null)
+        foreach (string reason in _leftOut)
         {
-            yield return "The other waistline cannot be drawn for this body. " + _otherWaistlineRefusal;
+            yield return reason;
         }
 
         if (_options.Date is { } date)
@@ -75,8 +75,8 @@ internal sealed class SkirtNotes
             }
         }
 
-        yield return ("waist ease", _figures.Of(_block.WaistEase.Millimeters));
-        yield return ("hip ease", _figures.Of(_block.HipEase.Millimeters));
+        yield return ("waist ease", _figures.OrNone(_block.WaistEase.Millimeters));
+        yield return ("hip ease", _figures.OrNone(_block.HipEase.Millimeters));
         yield return ("length", _figures.Of(_block.SkirtLength.Millimeters));
         yield return ("waistline", _block.Waistline == Waistline.Shaped ? "shaped, for a skirt" : "level, for a dress");
         if (Fit() is { } fit)
@@ -85,7 +85,7 @@ internal sealed class SkirtNotes
         }
 
         yield return ("shaping", _block.Shaping.Describe(_figures.Usual));
-        yield return ("back wider by", _figures.Of(_block.Shaping.BackWider.ValueMm));
+        yield return ("back wider by", _figures.Near(_block.Shaping.BackWider.ValueMm));
         yield return ("back darts", Darts(_block.Back));
         yield return ("front darts", Darts(_block.Front));
         yield return ("closed waist", _figures.Of(2 * (Waist(_block.Back) + Waist(_block.Front))) + " all around");
@@ -117,6 +117,6 @@ internal sealed class SkirtNotes
         Dart[] darts = panel.Darts.ToArray();
         return darts.Length == 0
             ? "none"
-            : FormattableString.Invariant($"{darts.Length} of {_figures.Of(darts[0].IntakeMm)}, {string.Join(", ", darts.Select(dart => _figures.Of(dart.LengthMm)))} long");
+            : FormattableString.Invariant($"{darts.Length} of {_figures.Near(darts[0].IntakeMm)}, {string.Join(", ", darts.Select(dart => _figures.Of(dart.LengthMm)))} long");
     }
 }

@@ -51,7 +51,7 @@ internal sealed class SkirtSheet
         var warnings = new List<DrawingMark>();
         double top = content.TopMm + AboveMm;
         double sheetTop = top + MarginMm;
-        SkirtNotes notes = new(_block, _report, _options, _figures, _lines.OtherWaistlineRefusal);
+        SkirtNotes notes = new(_block, _report, _options, _figures, _lines.LeftOut);
         double bottom = notes.TitleBlock().Set(left + MarginMm, right - MarginMm, content.BottomMm - BelowMm, titles, squares);
         if (!_report.Passed)
         {

@@ -9,6 +9,8 @@ internal sealed class TapeFigures
     private static readonly TapeStep[] Inches = [TapeStep.Half, TapeStep.Quarter, TapeStep.Eighth, TapeStep.Sixteenth, TapeStep.ThirtySecond, TapeStep.SixtyFourth];
     private static readonly TapeStep[] Metric = [TapeStep.Millimeter, TapeStep.HalfMillimeter, TapeStep.TenthMillimeter, TapeStep.HundredthMillimeter];
 
+    private const string Rounded = "~";
+
     private readonly List<TapeStep> _steps = [];
     private readonly TapeStyle _style;
 
@@ -27,6 +29,13 @@ internal sealed class TapeFigures
 
     internal TapeStep Usual => _steps[0];
 
+    /// <summary>A length that follows from others: on a usual mark, or marked as rounded to it.</summary>
+    internal string Near(double lengthMm) => (Tape.IsOnMark(lengthMm, Usual) ? string.Empty : Rounded) + TapeText.WithUnit(lengthMm, Usual, _style);
+
+    /// <summary>An ease: nothing is said in words.</summary>
+    internal string OrNone(double lengthMm) => lengthMm == 0 ? "none" : Of(lengthMm);
+
+    /// <summary>A length that somebody measured or chose: never rounded where any mark of the tape shows it.</summary>
     internal string Of(double lengthMm)
     {
         foreach (TapeStep step in _steps)
@@ -37,6 +46,6 @@ internal sealed class TapeFigures
             }
         }
 
-        return "~" + TapeText.WithUnit(lengthMm, Usual, _style);
+        return Near(lengthMm);
     }
 }

@@ -27,6 +27,11 @@ internal sealed class EdgeRedraw
     private readonly Direction _leaving;
     private readonly Direction _arriving;
 
+    // To which side of the neighbour's heading the edge leaves and arrives, when that is to be square. Said once, so that the edge does not
+    // turn over while its end is moved.
+    private readonly bool _leavesLeft;
+    private readonly bool _arrivesLeft;
+
     internal EdgeRedraw(Panel panel, EdgeName edge, EdgeTruing asked)
     {
         _panel = panel;
@@ -47,6 +52,8 @@ internal sealed class EdgeRedraw
         _segments = segments.ToArray();
         _leaving = _segments[0].StartDirection;
         _arriving = _segments[_segments.Length - 1].EndDirection;
+        _leavesLeft = LiesLeft(Last(panel.EdgesRaw[Before]).EndDirection, _leaving);
+        _arrivesLeft = LiesLeft(panel.EdgesRaw[After].Stretches[0].StartDirection.Transformed(_closing[_closing.Length - 1]), _arriving);
     }
 
     private bool MovesStart => _asked.MovingEnd == EdgeEnd.Start;
@@ -72,6 +79,11 @@ internal sealed class EdgeRedraw
         if (target is { } length && Math.Abs(drawing.LengthMm - length) > LengthMm)
         {
             drawing = Draw(FindMove(length, drawing.LengthMm));
+            if (!(Math.Abs(drawing.LengthMm - length) <= PathLengthMm))
+            {
+                // The length jumped past the target, as where the neighbour has a corner.
+                throw Impossible(length, drawing.LengthMm);
+            }
         }
 
         var redraw = new PanelRedraw(_panel, Step);
@@ -131,8 +143,8 @@ internal sealed class EdgeRedraw
         }
 
         Transform2D closing = _closing[_closing.Length - 1];
-        Direction leaving = _asked.Start == EndDirection.Kept ? _leaving : Square(before.EndDirection, _leaving);
-        Direction arriving = _asked.End == EndDirection.Kept ? _arriving : Square(after.StartDirection.Transformed(closing), _arriving);
+        Direction leaving = _asked.Start == EndDirection.Kept ? _leaving : Square(before.EndDirection, _leavesLeft);
+        Direction arriving = _asked.End == EndDirection.Kept ? _arriving : Square(after.StartDirection.Transformed(closing), _arrivesLeft);
         Point2D closedEnd = closing.Apply(end);
         PathSegment[] segments;
         if (_asked.Line == TruedLine.OneSweep)
@@ -188,15 +200,17 @@ internal sealed class EdgeRedraw
             step *= 2;
         }
 
-        throw new ConstructionException(
-            DiagnosticCode.TruingLengthImpossible, _edge.Name, _panel.Name, PanelErrors.Millimetres(targetMm), PanelErrors.Millimetres(closest))
+        throw Impossible(targetMm, closest);
+    }
+
+    private ConstructionException Impossible(double targetMm, double closestMm)
+        => new(DiagnosticCode.TruingLengthImpossible, _edge.Name, _panel.Name, PanelErrors.Millimetres(targetMm), PanelErrors.Millimetres(closestMm))
         {
             Step = Step,
             Landmark = _edge.Name.Text,
-            Measured = PanelErrors.Millimetres(closest),
+            Measured = PanelErrors.Millimetres(closestMm),
             Allowed = PanelErrors.Millimetres(targetMm),
         };
-    }
 
     private static bool TryStep(ref (double At, double Off) from, double to, in LengthOff off, double targetMm, ref double closest, out double root)
     {
@@ -321,12 +335,14 @@ internal sealed class EdgeRedraw
 
     private static CurvePath Last(PanelEdge edge) => edge.Stretches[edge.Stretches.Count - 1];
 
-    // Of the two directions square to a line, the one that is nearer to where the edge goes now.
-    private static Direction Square(in Direction line, in Direction now)
+    // Which of the two directions square to a line is nearer to where the edge goes now.
+    private static bool LiesLeft(in Direction line, in Direction now)
     {
         Direction left = line.TurnedLeft;
-        return (left.X * now.X) + (left.Y * now.Y) >= 0 ? left : left.Reversed;
+        return (left.X * now.X) + (left.Y * now.Y) >= 0;
     }
+
+    private static Direction Square(in Direction line, bool left) => left ? line.TurnedLeft : line.TurnedRight;
 
     private readonly record struct Drawing(PathSegment[] Segments, CurvePath? Near, Direction Leaving, Direction Arriving, double LengthMm);
 

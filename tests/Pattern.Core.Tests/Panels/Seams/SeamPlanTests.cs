@@ -102,6 +102,24 @@ public class SeamPlanTests
         Assert.Equal("seam, marks on the edges", Assert.Single(SeamPlan.Of(seam.WithEaseBetween(Mm(2), SeamMark.Notch(1), SeamMark.End)).Check(first, second).Failures).Check);
     }
 
+    // By hand: a band of 500 mm sewn to 300 mm and to 220 mm of waist cannot be: 20 mm of it would be sewn twice.
+    [Fact]
+    public void Check_BandSewnTwiceInAPlace_FailsSayingHowMuch()
+    {
+        Panel band = Rename(Mirrored(Rectangle(60, 500)), "band");
+        Panel front = Rename(Rectangle(100, 300), "front");
+        Panel back = Rename(Rectangle(100, 220), "back");
+        SeamPlan plan = SeamPlan.Of(
+            Seam.Between(Of(front, EdgeName.SideSeam), Of(band, EdgeName.SideSeam)).Named("front waist").OverSecond(SeamMark.Start, SeamMark.At(Mm(300))),
+            Seam.Between(Of(back, EdgeName.SideSeam), Of(band, EdgeName.SideSeam)).Named("back waist").OverSecond(SeamMark.At(Mm(280)), SeamMark.End));
+
+        Finding finding = Assert.Single(plan.Check(band, front, back).Failures);
+
+        Assert.Equal("back waist, sewn in another seam already", finding.Check);
+        Assert.Equal("band side", finding.Place);
+        Assert.Equal(20, ((Length)finding.Measured).Millimeters, 1e-9);
+    }
+
     [Fact]
     public void Renamed_PanelCutInTwo_KeepsThePlanTrue()
     {

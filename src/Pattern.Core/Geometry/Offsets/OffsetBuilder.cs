@@ -11,6 +11,9 @@ internal sealed class OffsetBuilder
     // Half as much again as was found at eleven places: what an error between these may reach.
     private const double Caution = 1.5;
 
+
+    // Of coordinates: nearer than this to a cusp, headings and curvature are made of rounding.
+    private const double LeastShare = 1e-10;
     private const int MostParts = 8;
     private const int MostDepth = 24;
 
@@ -71,7 +74,7 @@ internal sealed class OffsetBuilder
 
     private void MakeElements(double magnitude)
     {
-        OffsetElements.Of(_source, _widthMm, 64 * Raw.Epsilon * magnitude, _elements);
+        OffsetElements.Of(_source, _widthMm, LeastShare * magnitude, _elements);
     }
 
     private void MakePieces(bool[] smooth)
@@ -240,7 +243,7 @@ internal sealed class OffsetBuilder
     private void AddJoin(in OffsetElement before, in OffsetElement after)
     {
         double turn = before.EndHeading.TurnRadTo(after.StartHeading);
-        const double AlmostBack = Math.PI - 1e-9;
+        const double AlmostBack = Math.PI - 1e-3;
         if (Math.Abs(turn) > AlmostBack)
         {
             turn = Math.Abs(turn) * TurnBackSign(before, after);

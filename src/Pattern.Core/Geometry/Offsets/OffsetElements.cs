@@ -15,12 +15,14 @@ internal readonly struct OffsetElements
     private readonly double _widthMm;
     private readonly double _leastMm;
     private readonly List<OffsetElement> _elements;
+    private readonly Gap _gap;
 
     private OffsetElements(double widthMm, double leastMm, List<OffsetElement> elements)
     {
         _widthMm = widthMm;
         _leastMm = leastMm;
         _elements = elements;
+        _gap = new Gap();
     }
 
     /// <summary>Adds the elements of a path.</summary>
@@ -133,6 +135,7 @@ internal readonly struct OffsetElements
         // A cusp, or as good as one: the headings before and after it make a corner.
         if (depth >= MostDepth || PieceTests.Size(part) <= _leastMm)
         {
+            CloseUp(whole, Slowest(whole.CubicRaw, from, to));
             return;
         }
 
@@ -274,8 +277,17 @@ internal readonly struct OffsetElements
 
         Point2D start = cubic.PointAtRaw(from);
         Point2D end = cubic.PointAtRaw(to);
-        if (start.DistanceMm(end) > _leastMm && cubic.TryDirectionAt(from, out Direction startHeading))
+        if (start.DistanceMm(end) <= _leastMm)
         {
+            CloseUp(whole, Slowest(cubic, from, to));
+            return;
+        }
+
+        if (cubic.TryDirectionAt(from, out Direction startHeading))
+        {
+            // What was left out before it has shrunk to a point.
+            start = _gap.IsOpen && _gap.Source == whole ? _gap.Point : start;
+            _gap.IsOpen = false;
             _elements.Add(new OffsetElement
             {
                 Source = whole,
@@ -300,5 +312,55 @@ internal readonly struct OffsetElements
         }
 
         return hasHeading;
+    }
+
+    // A part too small to have a heading is left out: what is before it and after it meet in one point.
+    private void CloseUp(in PathSegment whole, double t)
+    {
+        // Of several parts left out in a row the slowest point stands for all.
+        double speedMm = whole.CubicRaw.DerivativeAtRaw(t).LengthMm;
+        bool goesOn = _gap.IsOpen && _gap.Source == whole;
+        if (goesOn && _gap.SpeedMm <= speedMm)
+        {
+            return;
+        }
+
+        _gap.IsOpen = true;
+        _gap.Source = whole;
+        _gap.SpeedMm = speedMm;
+        _gap.Point = whole.CubicRaw.PointAtRaw(t);
+        int last = _elements.Count - 1;
+        if (last >= 0 && _elements[last].Source == whole)
+        {
+            OffsetElement before = _elements[last];
+            before.End = _gap.Point;
+            _elements[last] = before;
+        }
+    }
+
+    // Where the curve is slowest: the very point of a cusp.
+    private static double Slowest(in CubicBezier cubic, double from, double to)
+    {
+        double t = 0.5 * (from + to);
+        double xxx = 6 * ((cubic.X3 - cubic.X0) - (3 * (cubic.X2 - cubic.X1)));
+        double yyy = 6 * ((cubic.Y3 - cubic.Y0) - (3 * (cubic.Y2 - cubic.Y1)));
+        for (int i = 0; i < 4; i++)
+        {
+            Vector2D v = cubic.DerivativeAtRaw(t);
+            Vector2D a = cubic.SecondDerivativeAtRaw(t);
+            double slope = a.DotMm2(a) + (v.XMm * xxx) + (v.YMm * yyy);
+            double next = Raw.Clamp(t - (v.DotMm2(a) / slope), from, to);
+            t = next >= from ? next : t;
+        }
+
+        return t;
+    }
+
+    private sealed class Gap
+    {
+        internal bool IsOpen;
+        internal PathSegment Source;
+        internal Point2D Point;
+        internal double SpeedMm;
     }
 }

@@ -24,7 +24,7 @@ public class SeamPlanTests
 
         Assert.True(report.Passed, report.ToString());
         Assert.Equal(
-            ["side seam, notches that pair", "side seam, stretches between notches", "side seam waist to hip", "side seam hip to hem"],
+            ["side seam notches that pair", "side seam stretches between notches", "side seam waist to hip", "side seam hip to hem"],
             report.Findings.Select(f => f.Check));
         Assert.All(report.Findings, f => Assert.Equal("back side to front side", f.Place));
     }
@@ -66,7 +66,7 @@ public class SeamPlanTests
         CheckReport report = plan.Check(first, second);
 
         Finding finding = Assert.Single(report.Failures);
-        Assert.Equal("seam, notches that pair", finding.Check);
+        Assert.Equal("seam notches that pair", finding.Check);
         Assert.Equal(1, ((Scalar)finding.Target).Amount);
         Assert.Equal(0, ((Scalar)finding.Measured).Amount);
         Assert.Contains(report.Findings, f => f.Check == "seam start to end" && f.Passed);
@@ -79,7 +79,7 @@ public class SeamPlanTests
 
         Finding finding = Assert.Single(Block.Seams.Check(Without(Block.Back), Without(Block.Front)).Failures);
 
-        Assert.Equal("side seam, stretches between notches", finding.Check);
+        Assert.Equal("side seam stretches between notches", finding.Check);
     }
 
     [Fact]

@@ -61,7 +61,7 @@ internal static class SkirtChecks
             list.Length(name + " legs", place, dart.LegLengthMm(Toward.Centre), dart.LegLengthMm(Toward.Side));
             list.Angle(name + " closed without a corner", place, CheckList.CornerAcrossDartRad(waist, i), 0);
             list.Length(name + " cap folded onto the seam", place, CheckList.CapOffSeamMm(waist, i), 0);
-            list.LengthAtMost(name + " apex above hip line", place, -dart.Apex.YMm, options.Levels.LowerHipMm);
+            list.LengthAtMost(name + " apex no lower than hip line", place, -dart.Apex.YMm, options.Levels.LowerHipMm);
         }
     }
 
@@ -74,7 +74,7 @@ internal static class SkirtChecks
             Math.Min(
                 quarter.Hand * (side.End.XMm - panel.FindEdge(EdgeName.Hem).End.XMm),
                 WidthAt(panel, quarter, quarter.CentreLowerHip.Position.YMm)));
-        list.LengthAtLeast("narrowest width", place, narrowest, 1);
+        list.LengthAtLeast("narrowest width at least", place, narrowest, 1);
 
         // Down one leg of every dart and up the other: simple only where darts lie inside the panel and apart from each other.
         CurvePath outline = panel.SeamOutline();

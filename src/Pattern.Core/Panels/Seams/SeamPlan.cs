@@ -35,6 +35,7 @@ public sealed partial class SeamPlan
     public SeamPlan Without(EdgeOf edge) => new([.. _seams.Where(s => s.First != edge && s.Second != edge)]);
 
     /// <summary>Says that an edge has another name now, or that another panel carries it.</summary>
+    /// <exception cref="ArgumentException">A seam would sew an edge to itself.</exception>
     [Pure]
     public SeamPlan Renamed(EdgeOf old, EdgeOf now) => new([.. _seams.Select(s => s.First == old || s.Second == old ? s.With(old, now) : s)]);
 
@@ -86,7 +87,7 @@ public sealed partial class SeamPlan
         sewn.Add(new SewnPart(edge, from, to));
         if (twice > CheckList.ToleranceMm)
         {
-            list.Length(seam.Name + ", sewn in another seam already", edge.ToString(), twice, 0);
+            list.Length(seam.Name + " sewn to another edge already", edge.PanelName.Text, twice, 0);
         }
     }
 
@@ -97,26 +98,26 @@ public sealed partial class SeamPlan
         bool hasSecond = WalkSide.TryFind(seam.Second, panels, out Panel? second, out PanelEdge? secondEdge);
         if (!hasFirst || !hasSecond)
         {
-            list.Count(seam.Name + ", edges on the panels", seam.Place, (hasFirst ? 1 : 0) + (hasSecond ? 1 : 0), 2);
+            list.Count(seam.Name + " edges on the panels", seam.Where, (hasFirst ? 1 : 0) + (hasSecond ? 1 : 0), 2);
             return null;
         }
 
         if (SeamWalk.Make(seam, first!, firstEdge!, second!, secondEdge!) is not { } walk)
         {
-            list.Count(seam.Name + ", marks on the edges", seam.Place, 0, 1);
+            list.Count(seam.Name + " marks on the edges", seam.Where, 0, 1);
             return null;
         }
 
-        list.Count(seam.Names.Notches, seam.Place, walk.SecondNotchCount, walk.FirstNotchCount);
+        list.Count(seam.Names.Notches, seam.Where, walk.SecondNotchCount, walk.FirstNotchCount);
         if (seam.StretchNames.Count > 0)
         {
-            list.Count(seam.Names.Stretches, seam.Place, walk.Stretches.Count, seam.StretchNames.Count);
+            list.Count(seam.Names.Stretches, seam.Where, walk.Stretches.Count, seam.StretchNames.Count);
         }
 
         for (int i = 0; i < walk.Stretches.Count; i++)
         {
             WalkedStretch stretch = walk.Stretches[i];
-            list.Length(seam.Names.Of(i, stretch.Name, walk.Stretches.Count), seam.Place, stretch.FirstMm, stretch.SecondMm + stretch.EaseAskedMm);
+            list.Length(seam.Names.Of(i, stretch.Name, walk.Stretches.Count), seam.Where, stretch.FirstMm, stretch.SecondMm + stretch.EaseAskedMm);
         }
 
         return walk;

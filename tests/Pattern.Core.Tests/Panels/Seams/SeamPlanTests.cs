@@ -26,7 +26,7 @@ public class SeamPlanTests
         Assert.Equal(
             ["side seam notches that pair", "side seam stretches between notches", "side seam waist to hip", "side seam hip to hem"],
             report.Findings.Select(f => f.Check));
-        Assert.All(report.Findings, f => Assert.Equal("back side to front side", f.Place));
+        Assert.All(report.Findings, f => Assert.Equal("block", f.Place));
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public class SeamPlanTests
         Finding finding = Assert.Single(plan.Check(first, second).Failures);
 
         Assert.Equal("side seam start to end", finding.Check);
-        Assert.Equal("first side to second side", finding.Place);
+        Assert.Equal("block", finding.Place);
         Assert.Equal(405, ((Length)finding.Measured).Millimeters, 1e-9);
         Assert.Equal(403, ((Length)finding.Target).Millimeters, 1e-9);
         Assert.Equal(2, ((Length)finding.Difference).Millimeters, 1e-9);
@@ -66,10 +66,10 @@ public class SeamPlanTests
         CheckReport report = plan.Check(first, second);
 
         Finding finding = Assert.Single(report.Failures);
-        Assert.Equal("seam notches that pair", finding.Check);
+        Assert.Equal("first side to second side notches that pair", finding.Check);
         Assert.Equal(1, ((Scalar)finding.Target).Amount);
         Assert.Equal(0, ((Scalar)finding.Measured).Amount);
-        Assert.Contains(report.Findings, f => f.Check == "seam start to end" && f.Passed);
+        Assert.Contains(report.Findings, f => f.Check == "first side to second side start to end" && f.Passed);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public class SeamPlanTests
     {
         Finding finding = Assert.Single(Block.Seams.Check(Block.Back).Failures);
 
-        Assert.Equal("side seam, edges on the panels", finding.Check);
+        Assert.Equal("side seam edges on the panels", finding.Check);
         Assert.Equal(1, ((Scalar)finding.Measured).Amount);
     }
 
@@ -98,8 +98,8 @@ public class SeamPlanTests
         Panel second = Rename(Mirrored(Rectangle(300, 400)), "second");
         Seam seam = Seam.Between(Of(first, EdgeName.SideSeam), Of(second, EdgeName.SideSeam));
 
-        Assert.Equal("seam, marks on the edges", Assert.Single(SeamPlan.Of(seam.OverFirst(SeamMark.Notch(1), SeamMark.End)).Check(first, second).Failures).Check);
-        Assert.Equal("seam, marks on the edges", Assert.Single(SeamPlan.Of(seam.WithEaseBetween(Mm(2), SeamMark.Notch(1), SeamMark.End)).Check(first, second).Failures).Check);
+        Assert.Equal("first side to second side marks on the edges", Assert.Single(SeamPlan.Of(seam.OverFirst(SeamMark.Notch(1), SeamMark.End)).Check(first, second).Failures).Check);
+        Assert.Equal("first side to second side marks on the edges", Assert.Single(SeamPlan.Of(seam.WithEaseBetween(Mm(2), SeamMark.Notch(1), SeamMark.End)).Check(first, second).Failures).Check);
     }
 
     // By hand: a band of 500 mm sewn to 300 mm and to 220 mm of waist cannot be: 20 mm of it would be sewn twice.
@@ -115,8 +115,8 @@ public class SeamPlanTests
 
         Finding finding = Assert.Single(plan.Check(band, front, back).Failures);
 
-        Assert.Equal("back waist, sewn in another seam already", finding.Check);
-        Assert.Equal("band side", finding.Place);
+        Assert.Equal("back waist sewn to another edge already", finding.Check);
+        Assert.Equal("band", finding.Place);
         Assert.Equal(20, ((Length)finding.Measured).Millimeters, 1e-9);
     }
 
@@ -134,6 +134,7 @@ public class SeamPlanTests
         CheckReport report = plan.Check(Block.Back, cut.Centre, cut.Side);
         Assert.True(report.Passed, report.ToString());
         Assert.Contains(report.Findings, f => f.Check == "panel seam start to end");
+        Assert.Throws<ArgumentException>(() => Block.Seams.Renamed(EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam), EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam)));
         Assert.Empty(plan.Without(Of(cut.Side, EdgeName.SideSeam)).SeamsOf(Of(cut.Side, EdgeName.SideSeam)));
     }
 

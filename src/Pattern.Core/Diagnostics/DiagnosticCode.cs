@@ -286,7 +286,7 @@ public enum DiagnosticCode
     /// <summary>A length that no curve through these ends can have.</summary>
     LengthTooShort = 3015,
 
-    /// <summary>A length that only a curve with a loop or a cusp would have.</summary>
+    /// <summary>A length that only a curve that crosses itself or doubles back would have.</summary>
     LengthTooLong = 3016,
 
     /// <summary>Two tangents do not meet ahead of both ends.</summary>

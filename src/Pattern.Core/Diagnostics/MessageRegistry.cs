@@ -109,7 +109,7 @@ internal static class MessageRegistry
         [DiagnosticCode.ToleranceTooFine] = (Severity.Error, "{0} is {1}; this curve would need about {2} chords, and at most {3} are made. Pass a larger one."),
         [DiagnosticCode.BufferTooSmall] = (Severity.Error, "{0} has room for {1}, but {2} are needed. Pass a larger buffer."),
         [DiagnosticCode.LengthTooShort] = (Severity.Error, "The curve is to be {0} long, but from end to end with these directions it is at least {1}. Ask for a longer curve, or move the ends closer."),
-        [DiagnosticCode.LengthTooLong] = (Severity.Error, "The curve is to be {0} long, but beyond {1} it would make a loop or a cusp. Ask for a shorter curve, or turn the directions farther apart."),
+        [DiagnosticCode.LengthTooLong] = (Severity.Error, "The curve is to be {0} long, but beyond {1} it would cross itself or double back. Ask for a shorter curve, or turn the directions farther apart."),
         [DiagnosticCode.TangentsDoNotMeet] = (Severity.Error, "The tangents at {0} and {1} do not meet ahead of both ends. Join the paths with a smooth curve instead."),
         [DiagnosticCode.FilletDoesNotFit] = (Severity.Error, "A fillet of radius {0} does not fit at {1}. Pass a smaller radius."),
         [DiagnosticCode.PointOffLine] = (Severity.Error, "{0} lies {1} off the line, allowed is {2}. Take its foot on the line first."),

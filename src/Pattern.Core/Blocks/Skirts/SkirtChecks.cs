@@ -22,11 +22,7 @@ internal static class SkirtChecks
         list.Length("hip width all around", "block", 2 * (WidthAt(back, draft.Back, hipMm) + WidthAt(front, draft.Front, hipMm)), draft.HipTargetMm);
         list.Length("back wider than front at hip", "block", WidthAt(back, draft.Back, hipMm) - WidthAt(front, draft.Front, hipMm), draft.Reading.BackWider.ValueMm);
 
-        double backToHip = back.Notches[0].FromStartMm;
-        double frontToHip = front.Notches[0].FromStartMm;
-        list.Length("side seam waist to hip", "back", backToHip, frontToHip);
-        list.Length("side seam hip to hem", "back", back.FindEdge(EdgeName.SideSeam).SewnLengthMm() - backToHip, front.FindEdge(EdgeName.SideSeam).SewnLengthMm() - frontToHip);
-
+        SkirtSeams.Plan.Check(list, [back, front]);
         CheckCorners(list, back);
         CheckCorners(list, front);
         list.Angle("hem joined at side", "block", HemAtSide(back) + HemAtSide(front), Math.PI);

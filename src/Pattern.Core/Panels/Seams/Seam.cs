@@ -11,7 +11,7 @@ namespace Pattern.Core.Panels;
 /// to the panels. Immutable.</summary>
 /// <remarks>What is not said keeps its default: no ease, both edges over their whole length, the run found from how the panels lie.</remarks>
 /// <example><code>
-/// Seam shoulder = Seam.Between(EdgeOf.Panel(PanelName.Back, shoulderEdge), EdgeOf.Panel(PanelName.Front, shoulderEdge))
+/// Seam shoulder = Seam.Between(EdgeOf.Panel(PanelName.Back, EdgeName.Shoulder), EdgeOf.Panel(PanelName.Front, EdgeName.Shoulder))
 ///     .Named("shoulder")
 ///     .WithEase(Tape.Inches("3/8"));
 /// </code></example>

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 
@@ -47,7 +48,7 @@ internal sealed class EdgeCut
     internal static EdgeCut Lay(PanelName panel, PanelEdge edge, double allowanceMm, bool isOnFold, double hand, double reachMm)
     {
         CurvePath seam = edge.Closed();
-        CurvePath beside = allowanceMm == 0 ? seam : ParallelLine.Of(seam, -hand * allowanceMm);
+        CurvePath beside = allowanceMm == 0 ? seam : Beside(panel, edge, seam, -hand * allowanceMm);
         CurvePath full = Extended(beside, reachMm);
         int darts = edge.Darts.Count;
         if (darts == 0)
@@ -109,6 +110,24 @@ internal sealed class EdgeCut
         }
 
         return line;
+    }
+
+    private static CurvePath Beside(PanelName panel, PanelEdge edge, CurvePath seam, double leftMm)
+    {
+        try
+        {
+            IReadOnlyList<CurvePath> paths = OffsetBuilder.Build(seam, leftMm, OffsetJoin.Mitre, CurvePath.OffsetToleranceMm).Paths;
+            if (paths.Count == 1)
+            {
+                return paths[0];
+            }
+        }
+        catch (ConstructionException refusal) when (refusal.Code == DiagnosticCode.OffsetVanishes)
+        {
+            // Said below, with the edge that it happened at.
+        }
+
+        throw PieceErrors.Vanishes(panel, edge.Name, System.Math.Abs(leftMm));
     }
 
     // Where the line beside the closed edge crosses a dart's leg, drawn on beyond the seam line.

@@ -340,6 +340,23 @@ public class PanelDartTests
         }
     }
 
+    // An edge that is an arc: the cap mirrors arcs as arcs, and has to lie on the arc again once folded.
+    [Fact]
+    public void Cap_OnACircularEdge_LiesOnTheArc()
+    {
+        CurvePath arc = CurvePath.From(At(0, 300)).ArcAround(At(150, 80), Angle.FromDegrees(-68));
+        Panel panel = Panel.Named(PanelName.Of("arc"))
+            .WithEdge(EdgeName.Waist, EdgeRole.Opening, arc)
+            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(arc.End).LineTo(At(300, 0)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(300, 0)).LineTo(At(0, 0)))
+            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(At(0, 0)).LineTo(At(0, 300)))
+            .Make()
+            .TakeInDart(EdgeName.Waist.Middle, Mm(25), Mm(120));
+
+        Assert.Equal(0, CheckList.CapOffSeamMm(panel.FindEdge(EdgeName.Waist), 0), 1e-6);
+        Assert.All(panel.Darts.Single().Cap.Segments, s => Assert.Equal(PathSegmentKind.Arc, s.Kind));
+    }
+
     [Fact]
     public void TakeInInsideDart_TravelsWithATransfer()
     {

@@ -1,3 +1,11 @@
 using BenchmarkDotNet.Running;
+using Pattern.Core.Benchmarks.Geometry;
+
+// Ratios that hold on a shared machine, with the accuracy beside each.
+if (args is ["compare"])
+{
+    CurveComparison.Print();
+    return;
+}
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

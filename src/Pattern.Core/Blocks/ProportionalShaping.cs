@@ -1,25 +1,46 @@
-using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 
 namespace Pattern.Core.Blocks;
 
-/// <summary>The library's default shaping.</summary>
-internal sealed class ProportionalShaping : ShapingTable
+/// <summary>The proportional law. See <see cref="ShapingTable.Proportional"/> for what it says and why.</summary>
+internal sealed class ProportionalShaping() : ShapingTable("proportional law")
 {
-    private static readonly WorkedLength LargestDrop = WorkedLength.GivenMm("largest drop", 31.75);
-    private static readonly WorkedLength Nothing = WorkedLength.GivenMm("nothing", 0);
+    private const int WiderPart = 16;
+    private const int DropPart = 8;
 
-    /// <inheritdoc/>
-    public override ShapingReading Read(ShapingQuery query)
+    // 1 1/4 in: a deeper drop would have to be eased into the waistband.
+    private static readonly WorkedLength MostDrop = WorkedLength.GivenMm(null, 31.75);
+    private static readonly WorkedLength Nothing = WorkedLength.GivenMm(null, 0.0);
+
+    internal override string Describe(ShapingReading reading, TapeStep step)
     {
-        Guard.NotNull(query, nameof(query));
-        WorkedLength backWider = query.Difference.DividedBy(16).Named("back wider than front");
-        WorkedLength box = query.HipGirth.Half() + query.HipEase.Half();
-        WorkedLength front = (box - backWider).Half();
-        WorkedLength waist = (query.WaistGirth + query.WaistEase).Quarter();
-        WorkedLength frontDart = (front - waist).Half().AtLeast(Nothing).Named("front dart intake");
-        WorkedLength backDart = (front + backWider - waist).Half().AtLeast(Nothing).Named("back dart intake");
-        WorkedLength drop = query.Difference.DividedBy(8).AtLeast(Nothing).AtMost(LargestDrop).Named("centre front drop");
-        return new ShapingReading(backWider, frontDart, backDart, drop, "proportional law");
+        string text = Name + " for " + WorkedText.NameAndFigure(reading.Query.Difference, step);
+        return reading.Query.Difference.ValueMm > 0.0 ? text : text + ": no darts, the waist is as large as the hip";
     }
+
+    private protected override ShapingReading ReadChecked(ShapingQuery query)
+    {
+        WorkedLength wider = query.Difference.DividedBy(WiderPart).Named("back wider than front");
+        WorkedLength box = WithEase(query.HipGirth, query.HipEase).Half();
+        WorkedLength front = (box - wider).Half().Named("front hip width");
+        WorkedLength back = (front + wider).Named("back hip width");
+        WorkedLength waist = WithEase(query.WaistGirth, query.WaistEase).Quarter();
+
+        bool hasDarts = query.Difference.ValueMm > 0.0;
+        return new ShapingReading(
+            this,
+            query,
+            wider,
+            hasDarts ? Intake(front, waist).Named("front dart intake") : WorkedLength.GivenMm("front dart intake", 0.0),
+            hasDarts ? Intake(back, waist).Named("back dart intake") : WorkedLength.GivenMm("back dart intake", 0.0),
+            NotNegative(query.Difference.DividedBy(DropPart).AtMost(MostDrop)).Named("centre front drop"));
+    }
+
+    private static WorkedLength WithEase(WorkedLength girth, WorkedLength ease) => ease.ValueMm == 0.0 ? girth : girth + ease;
+
+    // Half of what a panel has to lose goes into its darts, the other half into the side seam.
+    private static WorkedLength Intake(WorkedLength hipWidth, WorkedLength waistQuarter) => NotNegative((hipWidth - waistQuarter).Half());
+
+    // Said only where it made a difference.
+    private static WorkedLength NotNegative(WorkedLength length) => length.ValueMm < 0.0 ? length.AtLeast(Nothing) : length;
 }

@@ -1,31 +1,58 @@
+using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Measurement;
 
 namespace Pattern.Core.Blocks;
 
-/// <summary>What a shaping table says for one body, and which row said it.</summary>
+/// <summary>What a shaping table answered for one body, and which row or law served.</summary>
 public sealed class ShapingReading
 {
-    internal ShapingReading(WorkedLength backWider, WorkedLength frontDartIntake, WorkedLength backDartIntake, WorkedLength frontDrop, string source)
+    internal ShapingReading(
+        ShapingTable table,
+        ShapingQuery query,
+        WorkedLength backWider,
+        WorkedLength frontDartIntake,
+        WorkedLength backDartIntake,
+        WorkedLength frontDrop)
     {
+        Table = table;
+        Query = query;
         BackWider = backWider;
         FrontDartIntake = frontDartIntake;
         BackDartIntake = backDartIntake;
         FrontDrop = frontDrop;
-        Source = source;
     }
 
-    /// <summary>How much wider the back is than the front at the hip.</summary>
+    /// <summary>The table that was read.</summary>
+    public ShapingTable Table { get; }
+
+    /// <summary>What it was asked.</summary>
+    public ShapingQuery Query { get; }
+
+    /// <summary>How much wider the back panel is than the front at the hip; negative where the front is wider.</summary>
     public WorkedLength BackWider { get; }
 
-    /// <summary>The intake of all darts of the front panel together. Never negative.</summary>
+    /// <summary>What one front panel takes into its darts, all together; never negative.</summary>
     public WorkedLength FrontDartIntake { get; }
 
-    /// <summary>The intake of all darts of the back panel together. Never negative.</summary>
+    /// <summary>What one back panel takes into its darts, all together; never negative.</summary>
     public WorkedLength BackDartIntake { get; }
 
-    /// <summary>How far the centre front drops below the waist level. Never negative.</summary>
+    /// <summary>How far the waist drops at centre front. The proportional law never lets it rise; a table of one's own may, by a negative figure.</summary>
     public WorkedLength FrontDrop { get; }
 
-    /// <summary>In words: which table and which row or law served, how it was looked up, and whether it was clamped.</summary>
-    public string Source { get; }
+    /// <summary>The rows that served: none for a law, one, or two where the reading is interpolated.</summary>
+    public IReadOnlyList<ShapingRow> Rows { get; internal init; } = [];
+
+    /// <summary>Whether the difference lies outside the table, so that its first or last row had to serve.</summary>
+    public bool IsClamped { get; internal init; }
+
+    /// <summary>What served, in words: <c>wardrobe room: row 8, nearest to waist-hip difference 8 1/4 in</c>.</summary>
+    /// <remarks>A figure that the step cannot show exactly carries a <c>~</c>.</remarks>
+    /// <param name="step">The tape and its finest mark.</param>
+    [Pure]
+    public string Describe(TapeStep step) => Table.Describe(this, step);
+
+    /// <summary>What served, in sixteenths of an inch.</summary>
+    public override string ToString() => Describe(TapeStep.Sixteenth);
 }

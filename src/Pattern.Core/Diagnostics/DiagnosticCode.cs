@@ -38,6 +38,84 @@ public enum DiagnosticCode
     /// <summary>A dart is wider than the stretch of seam line that it is folded onto.</summary>
     DartWiderThanStretch = 2004,
 
+    /// <summary>A panel was asked for a dart that it does not have.</summary>
+    DartNotOnEdge = 2005,
+
+    /// <summary>A panel has too few edges to close.</summary>
+    PanelNotClosed = 2006,
+
+    /// <summary>Two edges that should meet do not.</summary>
+    EdgesApart = 2007,
+
+    /// <summary>Two edges of a panel have the same name.</summary>
+    EdgeNamedTwice = 2008,
+
+    /// <summary>A place lies beyond the ends of its edge.</summary>
+    PlaceOffEdge = 2009,
+
+    /// <summary>The apex of a dart would lie outside the panel.</summary>
+    ApexOutsidePanel = 2010,
+
+    /// <summary>The intake of a dart is wider than the seam line it is taken out of.</summary>
+    DartWiderThanEdge = 2011,
+
+    /// <summary>A cut or a leg would cross a dart.</summary>
+    CutCrossesDart = 2012,
+
+    /// <summary>A cut would leave the panel on its way.</summary>
+    CutLeavesPanel = 2013,
+
+    /// <summary>A dart was to be moved onto its own place.</summary>
+    TransferOntoItself = 2014,
+
+    /// <summary>A panel cannot be closed flat: the dart ends inside it.</summary>
+    DartNotFlat = 2015,
+
+    /// <summary>Darts that do not share an apex cannot be merged.</summary>
+    DartsApart = 2016,
+
+    /// <summary>The outline of a panel would cross itself.</summary>
+    OutlineWouldCross = 2017,
+
+    /// <summary>An edge was to be sewn to itself.</summary>
+    SeamOntoItself = 2100,
+
+    /// <summary>A seam names an edge that none of the panels has.</summary>
+    SeamEdgeMissing = 2101,
+
+    /// <summary>A seam runs between marks that an edge does not have, or that stand the wrong way round.</summary>
+    SeamMarkMissing = 2102,
+
+    /// <summary>The two edges of a seam have different numbers of notches.</summary>
+    NotchesUnpaired = 2103,
+
+    /// <summary>No edge has the length that truing asks for.</summary>
+    TruingLengthImpossible = 2104,
+
+    /// <summary>A trued line does not meet a dart that stood on it, or meets two in the wrong order.</summary>
+    DartOffTruedLine = 2105,
+
+    /// <summary>Lines that are to be trued as one do not meet at a seam.</summary>
+    LinesNotJoined = 2106,
+
+    /// <summary>An edge is too short for what truing would take off its end.</summary>
+    TruingTakesTooMuch = 2107,
+
+    /// <summary>A panel that was asked for is not among those at hand.</summary>
+    PanelMissing = 2108,
+
+    /// <summary>A seam over a part of an edge would have to end elsewhere, and nothing marks that end.</summary>
+    SeamEndFixed = 2109,
+
+    /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
+    PanelNotRigid = 2018,
+
+    /// <summary>A tuck was to be stitched as far as the dart, or farther.</summary>
+    TuckTooLong = 2019,
+
+    /// <summary>A cut that parts a panel begins and ends on the same edge.</summary>
+    CutEndsOnOwnEdge = 2020,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 
@@ -83,6 +161,15 @@ public enum DiagnosticCode
     /// <summary>A name that may not be empty or blank was.</summary>
     NameEmpty = 1025,
 
+    /// <summary>A body measurement of one's own has the term of a known one.</summary>
+    BodyMeasurementKnown = 1026,
+
+    /// <summary>A fraction of an inch has no room left: too fine, or too large.</summary>
+    FractionOverflow = 1030,
+
+    /// <summary>A fraction of an inch was asked for in metric.</summary>
+    FractionNotMetric = 1031,
+
     /// <summary>Nothing moves there, so there is no direction.</summary>
     DirectionUndefined = 3001,
 
@@ -127,6 +214,110 @@ public enum DiagnosticCode
 
     /// <summary>A dart stands beyond the end of its waistline.</summary>
     DartOffWaistline = 4005,
+
+    /// <summary>A draft was asked for a landmark that was not drawn.</summary>
+    LandmarkNotDrawn = 4006,
+
+    /// <summary>A shaping table has no rows.</summary>
+    ShapingTableEmpty = 5001,
+
+    /// <summary>The difference between hip and waist lies outside a shaping table that refuses that.</summary>
+    ShapingOutsideTable = 5002,
+
+    /// <summary>A figure of a shaping table cannot be read.</summary>
+    ShapingFigureUnreadable = 5003,
+
+    /// <summary>A dart intake in a shaping table is negative.</summary>
+    ShapingIntakeNegative = 5004,
+
+    /// <summary>A figure of a shaping table is too large for any skirt.</summary>
+    ShapingFigureTooLarge = 5005,
+
+    /// <summary>The rows of a shaping table do not rise.</summary>
+    ShapingDifferenceOutOfOrder = 5006,
+
+    /// <summary>Two rows of a shaping table are for the same difference.</summary>
+    ShapingDifferenceTwice = 5007,
+
+    /// <summary>The name of a shaping table has more than one line.</summary>
+    ShapingNameBroken = 5008,
+
+    /// <summary>A shaping table in text has a directive that is not known.</summary>
+    ShapingDirectiveUnknown = 5010,
+
+    /// <summary>A directive of a shaping table in text has a value that is not known.</summary>
+    ShapingDirectiveWrong = 5011,
+
+    /// <summary>A shaping table in text says the same thing twice.</summary>
+    ShapingDirectiveTwice = 5012,
+
+    /// <summary>A directive of a shaping table in text stands below the column names.</summary>
+    ShapingDirectiveLate = 5013,
+
+    /// <summary>A shaping table in text has a column that is not known.</summary>
+    ShapingColumnUnknown = 5014,
+
+    /// <summary>A shaping table in text has the same column twice.</summary>
+    ShapingColumnTwice = 5015,
+
+    /// <summary>A shaping table in text lacks a column.</summary>
+    ShapingColumnMissing = 5016,
+
+    /// <summary>A row of a shaping table in text has too many or too few figures.</summary>
+    ShapingCellsMiscounted = 5017,
+
+    /// <summary>A shaping table in text does not say its unit.</summary>
+    ShapingUnitMissing = 5018,
+
+    /// <summary>A quoted cell of a shaping table in text does not end.</summary>
+    ShapingQuoteOpen = 5019,
+    /// <summary>A curve stands still and turns back: its curvature has no bound.</summary>
+    CurvatureUnbounded = 3011,
+
+    /// <summary>A tolerance is not greater than zero.</summary>
+    ToleranceNotPositive = 3012,
+
+    /// <summary>A tolerance is so fine that a curve would need too many chords.</summary>
+    ToleranceTooFine = 3013,
+
+    /// <summary>A caller's buffer has too little room.</summary>
+    BufferTooSmall = 3014,
+
+    /// <summary>A length that no curve through these ends can have.</summary>
+    LengthTooShort = 3015,
+
+    /// <summary>A length that only a curve with a loop or a cusp would have.</summary>
+    LengthTooLong = 3016,
+
+    /// <summary>Two tangents do not meet ahead of both ends.</summary>
+    TangentsDoNotMeet = 3017,
+
+    /// <summary>A fillet does not fit between its neighbours.</summary>
+    FilletDoesNotFit = 3018,
+
+    /// <summary>A point does not lie where it must.</summary>
+    PointOffLine = 3019,
+
+    /// <summary>Two points that follow one another are the same.</summary>
+    PointsRepeat = 3020,
+
+    /// <summary>The points of an arc lie on one straight line.</summary>
+    ArcIsStraight = 3021,
+    /// <summary>A drawing has two layers of one name.</summary>
+    LayerTwice = 7001,
+
+    /// <summary>A file could not be written.</summary>
+    FileNotWritten = 7002,
+
+    /// <summary>A name that cannot be the name of a file in a folder.</summary>
+    FileNameUnusable = 7003,
+
+    /// <summary>Two files of one name.</summary>
+    FileTwice = 7004,
+
+    /// <summary>A folder has the name that a file is to have.</summary>
+    /// <summary>A folder has the name that a file was to have.</summary>
+    FolderInTheWay = 7005,
 
     /// <summary>An open path has no inside.</summary>
     PathOpen = 3500,

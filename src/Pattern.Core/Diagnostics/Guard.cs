@@ -35,6 +35,15 @@ internal static class Guard
                 MessageRegistry.Format(DiagnosticCode.QuantityOutOfRange, parameter, value, Length.FromMillimeters(leastMm), Length.FromMillimeters(mostMm)));
     }
 
+    /// <summary>A part of a whole, 0 to 1.</summary>
+    internal static double Share(Ratio value, string parameter)
+    {
+        double share = value.DecimalFractions;
+        return share >= 0 && share <= 1
+            ? share
+            : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.CountOutOfRange, parameter, value, "0 %", "100 %"));
+    }
+
     internal static double Finite(double value, string parameter)
         => IsFinite(value) ? value : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.NumberNotFinite, parameter));
 

@@ -100,6 +100,22 @@ public sealed class DraftingSheet
         return curve;
     }
 
+    /// <summary>Returns the landmark of that name.</summary>
+    /// <exception cref="ConstructionException">No such landmark was drawn.</exception>
+    public Landmark Find(LandmarkName name)
+    {
+        Guard.NotNull(name, nameof(name));
+        foreach (Landmark landmark in _landmarks)
+        {
+            if (landmark.Name.Equals(name))
+            {
+                return landmark;
+            }
+        }
+
+        throw new ConstructionException(DiagnosticCode.LandmarkNotDrawn, name) { Landmark = name.Text };
+    }
+
     /// <summary>What a hand would measure off: the value itself, or the nearest mark of the sheet's tape.</summary>
     internal double Measure(WorkedLength distance) => _tape is { } tape ? Tape.MarksOf(distance.ValueMm, tape, TapeRounding.Nearest) * tape.SizeMm : distance.ValueMm;
 
@@ -111,6 +127,19 @@ public sealed class DraftingSheet
         var landmark = new Landmark(name, position);
         _landmarks.Add(landmark);
         return landmark;
+    }
+
+    /// <summary>Moves a landmark that truing found a better place for; the step that says so is recorded by whoever trues.</summary>
+    internal void Move(LandmarkName name, Point2D position)
+    {
+        for (int i = _landmarks.Count - 1; i >= 0; i--)
+        {
+            if (_landmarks[i].Name.Equals(name))
+            {
+                _landmarks[i] = new Landmark(name, position);
+                return;
+            }
+        }
     }
 
     internal void Draw(LineName name, CurvePath path) => _lines.Add(new ConstructionLine(name.Text, name.Role, path));

@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Text;
 using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
 
 namespace Pattern.Core.Drafting;
 

@@ -52,6 +52,12 @@ public readonly partial struct CircularArc : IEquatable<CircularArc>
     /// <summary>The heading at the end.</summary>
     public Direction EndDirection => DirectionAtRaw(1);
 
+    /// <summary>The signed curvature, the inverse of the radius: positive where the arc turns left.</summary>
+    /// <exception cref="ConstructionException">The radius is zero.</exception>
+    public ReciprocalLength Curvature => RadiusMm > 0
+        ? ReciprocalLength.FromInverseMillimeters(SweepRad < 0 ? -1 / RadiusMm : 1 / RadiusMm)
+        : throw new ConstructionException(DiagnosticCode.CurvatureUnbounded, 0, Centre);
+
     /// <summary>The signed area between the arc and the two straight lines from the origin to its ends.</summary>
     public Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);
 
@@ -111,6 +117,51 @@ public readonly partial struct CircularArc : IEquatable<CircularArc>
         double dx = start.XMm - centre.XMm;
         double dy = start.YMm - centre.YMm;
         return new CircularArc(centre.XMm, centre.YMm, Raw.Hypot(dx, dy), Math.Atan2(dy, dx), CheckedSweep(sweep));
+    }
+
+    /// <summary>The arc from one point through another to a third.</summary>
+    /// <param name="start">Where it begins.</param>
+    /// <param name="through">A point that it passes.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <exception cref="ArgumentException">All three points lie on one straight line, or two are the same.</exception>
+    public static CircularArc Through(Point2D start, Point2D through, Point2D end)
+    {
+        Vector2D a = through - start;
+        Vector2D b = end - start;
+        double cross = a.CrossMm2(b);
+        if (Math.Abs(cross) <= 1e-12 * a.LengthMm * b.LengthMm)
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.ArcIsStraight), nameof(through));
+        }
+
+        // The centre is as far from all three: two linear equations.
+        double aa = a.DotMm2(a);
+        double bb = b.DotMm2(b);
+        Point2D centre = start + new Vector2D(((b.YMm * aa) - (a.YMm * bb)) / (2 * cross), ((a.XMm * bb) - (b.XMm * aa)) / (2 * cross));
+
+        // From the first chord to the second the heading turns by half of what the arc does.
+        double half = a.AngleRadTo(end - through);
+        return Around(centre, start, Angle.FromRadians(2 * half));
+    }
+
+    /// <summary>The arc that leaves a point with a given heading and ends at another one: there is exactly one.</summary>
+    /// <param name="start">Where it begins.</param>
+    /// <param name="startDirection">The heading with which it leaves.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <exception cref="ArgumentException">The end lies straight ahead or straight behind, or is the start.</exception>
+    public static CircularArc TangentTo(Point2D start, Direction startDirection, Point2D end)
+    {
+        Vector2D chord = end - start;
+        double half = Math.Atan2((startDirection.X * chord.YMm) - (startDirection.Y * chord.XMm), (startDirection.X * chord.XMm) + (startDirection.Y * chord.YMm));
+        double sine = Math.Sin(half);
+        if (Math.Abs(sine) <= 1e-12)
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.ArcIsStraight), nameof(end));
+        }
+
+        // The chord is 2 r sin(half sweep) long, and the centre lies square to the heading.
+        double radius = chord.LengthMm / (2 * sine);
+        return Around(start + startDirection.TurnedLeft.TimesMm(radius), start, Angle.FromRadians(2 * half));
     }
 
     /// <summary>The point at a distance along the arc from its start.</summary>

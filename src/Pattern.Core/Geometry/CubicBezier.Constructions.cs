@@ -1,5 +1,6 @@
 using System;
 using Pattern.Core.Diagnostics;
+using UnitsNet;
 
 namespace Pattern.Core.Geometry;
 
@@ -8,6 +9,9 @@ public readonly partial struct CubicBezier
 {
     // A handle shorter than this share of the chord makes the end look like a corner.
     private const double LeastHandleShare = 0.05;
+
+    // A required length may shorten the handles further than fairness would.
+    private const double ShortestHandleShare = 0.02;
 
     /// <summary>The fairest curve through two points with a given heading at each.</summary>
     /// <remarks>Fairest means: of all cubics with these ends and headings, the one with the least integral of the squared
@@ -24,10 +28,7 @@ public readonly partial struct CubicBezier
         double dx = end.XMm - start.XMm;
         double dy = end.YMm - start.YMm;
         double chord = Raw.Hypot(dx, dy);
-        if (chord == 0)
-        {
-            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.EndsCoincide), nameof(end));
-        }
+        RequireApart(chord, nameof(end));
 
         // E = |B''|^2 integrated is quadratic in the handle tangents T0, T1: its gradient gives two linear equations.
         double d0 = (dx * startDirection.X) + (dy * startDirection.Y);
@@ -50,6 +51,147 @@ public readonly partial struct CubicBezier
 
         return FromHandles(start, startDirection, t0 / 3, end, endDirection, t1 / 3);
     }
+
+    /// <summary>The fairest curve with a given heading at the end, free at the start.</summary>
+    /// <remarks>Of all cubics with these ends and this end heading, the one with the least integral of the squared second
+    /// derivative. It begins without curvature, as a strip does that is held at its start but not turned there.</remarks>
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <param name="endDirection">The heading with which it arrives.</param>
+    /// <exception cref="ArgumentException">Start and end are the same point.</exception>
+    public static CubicBezier Between(Point2D start, Point2D end, Direction endDirection)
+    {
+        Vector2D way = end - start;
+        double chord = way.LengthMm;
+        RequireApart(chord, nameof(end));
+        double endSpeed = Math.Max(3 * LeastHandleShare * chord, (way.XMm * endDirection.X) + (way.YMm * endDirection.Y));
+        Vector2D endTangent = endDirection.TimesMm(endSpeed);
+        return new CubicBezier(start, start + (((3 * way) - endTangent) * (1.0 / 6)), end - (endTangent * (1.0 / 3)), end);
+    }
+
+    /// <summary>The fairest curve with a given heading at the start, free at the end.</summary>
+    /// <remarks>As with the overload for the end heading, seen from the other side.</remarks>
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="startDirection">The heading with which it leaves.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <exception cref="ArgumentException">Start and end are the same point.</exception>
+    public static CubicBezier Between(Point2D start, Direction startDirection, Point2D end)
+        => Between(end, start, startDirection.Reversed).Reversed();
+
+    /// <summary>A curve through two ends with given headings that has a given length.</summary>
+    /// <remarks>Of the curves whose two handles keep the proportion of the fairest one (<see cref="Between(Point2D, Direction, Point2D, Direction)"/>),
+    /// the one of this length. The length never falls while the handles grow, so there is exactly one. Shorter handles
+    /// than 2 % of the chord, and handles so long that the curve crosses itself or has a cusp, are refused.</remarks>
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="startDirection">The heading with which it leaves.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <param name="endDirection">The heading with which it arrives.</param>
+    /// <param name="length">The arc length it is to have; held to within <see cref="GeometryTolerance.Default"/>.</param>
+    /// <exception cref="ArgumentException">Start and end are the same point.</exception>
+    /// <exception cref="ConstructionException">No such curve has that length: it is too short or too long.</exception>
+    public static CubicBezier BetweenWithLength(
+        Point2D start, Direction startDirection, Point2D end, Direction endDirection, Length length)
+    {
+        double wantedMm = Guard.Millimetres(length, nameof(length));
+        CubicBezier fairest = Between(start, startDirection, end, endDirection);
+        var family = new HandleFamily(fairest, wantedMm);
+        double chord = start.DistanceMm(end);
+        double enoughMm = 0.1 * GeometryTolerance.DefaultMm * Math.Min(1, chord / GeometryTolerance.FullSizeMm);
+        double missing = family.At(1);
+        if (Math.Abs(missing) <= enoughMm)
+        {
+            return fairest;
+        }
+
+        double shortestHandle = Math.Min(Raw.Hypot(fairest.X1 - fairest.X0, fairest.Y1 - fairest.Y0), Raw.Hypot(fairest.X3 - fairest.X2, fairest.Y3 - fairest.Y2));
+        double low = 1;
+        double high = 1;
+        double valueLow = missing;
+        double valueHigh = missing;
+        if (missing > 0)
+        {
+            low = ShortestHandleShare * chord / shortestHandle;
+            valueLow = family.At(low);
+            if (valueLow > 0)
+            {
+                Length least = Length.FromMillimeters(wantedMm + valueLow);
+                throw new ConstructionException(DiagnosticCode.LengthTooShort, length, least) { Measured = length, Allowed = least };
+            }
+        }
+        else
+        {
+            for (int i = 0; i < 60 && valueHigh < 0; i++)
+            {
+                low = high;
+                valueLow = valueHigh;
+                high *= 2;
+                valueHigh = family.At(high);
+            }
+        }
+
+        double factor = RootFinder.Find(family, low, valueLow, high, valueHigh, enoughMm);
+        CubicBezier curve = family.Curve(factor);
+        if (factor > 1 && curve.CrossesItself && !fairest.CrossesItself)
+        {
+            Length most = Length.FromMillimeters(family.LongestWithoutLoopMm(factor));
+            throw new ConstructionException(DiagnosticCode.LengthTooLong, length, most) { Measured = length, Allowed = most };
+        }
+
+        return curve;
+    }
+
+    /// <summary>A curve that arrives at a line without a corner: the hip curve.</summary>
+    /// <remarks>It runs along the line at its end, in the sense that leads on. The fairest such curve, free at its start: see
+    /// <see cref="Between(Point2D, Point2D, Direction)"/>.</remarks>
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="line">The line that it runs into.</param>
+    /// <param name="touch">The point of the line where it arrives.</param>
+    /// <exception cref="ArgumentException">The touching point is not on the line, or is the start.</exception>
+    public static CubicBezier TangentTo(Point2D start, Line line, Point2D touch) => Between(start, touch, Onward(start, line, touch));
+
+    /// <summary>A curve that leaves with a given heading and arrives at a line without a corner.</summary>
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="startDirection">The heading with which it leaves.</param>
+    /// <param name="line">The line that it runs into.</param>
+    /// <param name="touch">The point of the line where it arrives.</param>
+    /// <exception cref="ArgumentException">The touching point is not on the line, or is the start.</exception>
+    public static CubicBezier TangentTo(Point2D start, Direction startDirection, Line line, Point2D touch)
+        => Between(start, startDirection, touch, Onward(start, line, touch));
+
+    /// <summary>A curve that ends square to a line, at a given point of it.</summary>
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="startDirection">The heading with which it leaves.</param>
+    /// <param name="line">The line that it meets at a right angle.</param>
+    /// <param name="end">The point of the line where it ends.</param>
+    /// <exception cref="ArgumentException">The end is not on the line, or is the start, or the start is on the line.</exception>
+    public static CubicBezier SquareTo(Point2D start, Direction startDirection, Line line, Point2D end)
+    {
+        RequireOn(line, end, nameof(end));
+        return Between(start, startDirection, end, Across(start, line));
+    }
+
+    /// <summary>A curve that ends square to a line wherever that is fairest.</summary>
+    /// <remarks>Of all cubics from the start to any point of the line, the one with the least integral of the squared second
+    /// derivative; the end is free to slide along the line.</remarks>
+    /// <param name="start">Where the curve begins.</param>
+    /// <param name="startDirection">The heading with which it leaves.</param>
+    /// <param name="line">The line that it meets at a right angle.</param>
+    /// <exception cref="ArgumentException">The start is on the line.</exception>
+    public static CubicBezier SquareTo(Point2D start, Direction startDirection, Line line)
+    {
+        // Along u and across n: with p = e0.u, c = e0.n and g the way across, the gradient vanishes at T0 = 3gc / (1 + 2c^2)
+        // and a slide of T0 p / 2 from the foot. A heading away from the line slides no farther than the shortest handle leads.
+        Direction across = Across(start, line);
+        double gap = Math.Abs(line.OffsetMm(start));
+        double c = (startDirection.X * across.X) + (startDirection.Y * across.Y);
+        double p = (startDirection.X * line.Direction.X) + (startDirection.Y * line.Direction.Y);
+        double startSpeed = Math.Max(3 * LeastHandleShare * gap, 3 * gap * c / (1 + (2 * c * c)));
+        Point2D foot = line.FootOf(start);
+        return Between(start, startDirection, foot + line.Direction.TimesMm(0.5 * startSpeed * p), across);
+    }
+
+    /// <summary>Whether the curve crosses itself.</summary>
+    internal bool CrossesItself => new PowerCubic(this).TrySelfCrossing(out _, out _);
 
     internal static CubicBezier FromHandles(
         in Point2D start, in Direction startDirection, double startHandleMm, in Point2D end, in Direction endDirection, double endHandleMm) => new(
@@ -80,5 +222,79 @@ public readonly partial struct CubicBezier
 
         Polynomial.CubicRoots(d0, d1, d2, d3, zero, out hits);
         return hits.Count;
+    }
+
+    private static void RequireApart(double chordMm, string parameter)
+    {
+        if (!(chordMm > 0))
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.EndsCoincide), parameter);
+        }
+    }
+
+    private static void RequireOn(in Line line, in Point2D point, string parameter)
+    {
+        double offMm = Math.Abs(line.OffsetMm(point));
+        double magnitude = Math.Max(Math.Abs(point.XMm), Math.Abs(point.YMm));
+        if (offMm > Math.Max(GeometryTolerance.JoinMm, 16 * Raw.Epsilon * magnitude))
+        {
+            throw new ArgumentException(
+                MessageRegistry.Format(DiagnosticCode.PointOffLine, point, Length.FromMillimeters(offMm), GeometryTolerance.Join), parameter);
+        }
+    }
+
+    /// <summary>The heading along a line that leads on, away from where the curve comes from.</summary>
+    private static Direction Onward(in Point2D start, in Line line, in Point2D touch)
+    {
+        RequireOn(line, touch, nameof(touch));
+        return line.AlongMm(touch) < line.AlongMm(start) ? line.Direction.Reversed : line.Direction;
+    }
+
+    /// <summary>The heading across a line, from the side that a point is on.</summary>
+    private static Direction Across(in Point2D start, in Line line)
+    {
+        double offsetMm = line.OffsetMm(start);
+        if (offsetMm == 0)
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.EndsCoincide), nameof(start));
+        }
+
+        return offsetMm > 0 ? line.Direction.TurnedRight : line.Direction.TurnedLeft;
+    }
+
+    /// <summary>The curves whose handles are so many times as long as those of the fairest one.</summary>
+    private readonly struct HandleFamily(CubicBezier fairest, double wantedMm) : IScalarFunction
+    {
+        public double At(double x) => Curve(x).LengthMm() - wantedMm;
+
+        internal CubicBezier Curve(double factor) => new(
+            fairest.X0,
+            fairest.Y0,
+            fairest.X0 + (factor * (fairest.X1 - fairest.X0)),
+            fairest.Y0 + (factor * (fairest.Y1 - fairest.Y0)),
+            fairest.X3 + (factor * (fairest.X2 - fairest.X3)),
+            fairest.Y3 + (factor * (fairest.Y2 - fairest.Y3)),
+            fairest.X3,
+            fairest.Y3);
+
+        internal double LongestWithoutLoopMm(double tooLong)
+        {
+            double low = 1;
+            double high = tooLong;
+            for (int i = 0; i < 40; i++)
+            {
+                double middle = 0.5 * (low + high);
+                if (Curve(middle).CrossesItself)
+                {
+                    high = middle;
+                }
+                else
+                {
+                    low = middle;
+                }
+            }
+
+            return Curve(low).LengthMm();
+        }
     }
 }

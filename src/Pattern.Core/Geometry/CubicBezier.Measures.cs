@@ -8,9 +8,6 @@ namespace Pattern.Core.Geometry;
 /// <content>What can be measured on a curve.</content>
 public readonly partial struct CubicBezier
 {
-    /// <summary>The arc length of the whole curve, to within <see cref="GeometryTolerance.Default"/>.</summary>
-    public Length Length => Length.FromMillimeters(LengthMm());
-
     /// <summary>The heading at the start: towards the first control point that differs from it.</summary>
     /// <exception cref="ConstructionException">All four points are the same.</exception>
     public Direction StartDirection => DirectionAt(0);
@@ -39,6 +36,16 @@ public readonly partial struct CubicBezier
         Math.Max(Math.Max(Math.Abs(X0), Math.Abs(Y0)), Math.Max(Math.Abs(X1), Math.Abs(Y1))),
         Math.Max(Math.Max(Math.Abs(X2), Math.Abs(Y2)), Math.Max(Math.Abs(X3), Math.Abs(Y3))));
 
+    /// <summary>The longest side of the control polygon, by its larger component.</summary>
+    internal double HodographMm => Math.Max(
+        Math.Max(Math.Max(Math.Abs(X1 - X0), Math.Abs(Y1 - Y0)), Math.Max(Math.Abs(X2 - X1), Math.Abs(Y2 - Y1))),
+        Math.Max(Math.Abs(X3 - X2), Math.Abs(Y3 - Y2)));
+
+    private Vector2D ThirdDerivativeRaw => new(6 * ((X3 - X0) - (3 * (X2 - X1))), 6 * ((Y3 - Y0) - (3 * (Y2 - Y1))));
+
+    // A speed this low is rounding: of the polygon's sides, and of coordinates far from the origin.
+    private double StandstillMm => (1e-13 * HodographMm) + (8 * Raw.Epsilon * MagnitudeMm);
+
     /// <summary>The heading at a parameter. Where the curve stands still (a cusp), the heading with which it goes on.</summary>
     /// <param name="t">From 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
@@ -59,13 +66,21 @@ public readonly partial struct CubicBezier
     [Pure]
     public Direction NormalAt(double t) => DirectionAt(t).TurnedLeft;
 
+    /// <summary>Signed curvature: left turn positive, and the inverse of the radius of the circle that fits best there.</summary>
+    /// <param name="t">From 0 to 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
+    /// <exception cref="ConstructionException">The curve has a cusp there: its curvature has no bound.</exception>
+    [Pure]
+    public ReciprocalLength CurvatureAt(double t)
+    {
+        CheckParameter(t);
+        return ToCurvature(CurvaturePerMm(t), t);
+    }
+
     internal bool TryDirectionAt(double t, out Direction direction)
     {
         Vector2D first = DerivativeAtRaw(t);
-        double hodographMm = Math.Max(
-            Math.Max(Math.Max(Math.Abs(X1 - X0), Math.Abs(Y1 - Y0)), Math.Max(Math.Abs(X2 - X1), Math.Abs(Y2 - Y1))),
-            Math.Max(Math.Abs(X3 - X2), Math.Abs(Y3 - Y2)));
-        double standstillMm = 1e-13 * hodographMm;
+        double standstillMm = StandstillMm;
         if (Math.Abs(first.XMm) > standstillMm || Math.Abs(first.YMm) > standstillMm)
         {
             return Direction.TryOfRaw(first.XMm, first.YMm, out direction);
@@ -79,50 +94,31 @@ public readonly partial struct CubicBezier
             return Direction.TryOfRaw(sign * second.XMm, sign * second.YMm, out direction);
         }
 
-        double xxx = (X3 - X0) - (3 * (X2 - X1));
-        double yyy = (Y3 - Y0) - (3 * (Y2 - Y1));
-        return Direction.TryOfRaw(xxx, yyy, out direction);
+        Vector2D third = ThirdDerivativeRaw;
+        return Direction.TryOfRaw(third.XMm, third.YMm, out direction);
     }
 
     /// <summary>Signed curvature per millimetre, left turn positive; infinite at a cusp, 0 where nothing turns.</summary>
-    internal double CurvatureAt(double t)
+    internal double CurvaturePerMm(double t)
     {
         Vector2D first = DerivativeAtRaw(t);
         Vector2D second = SecondDerivativeAtRaw(t);
         double speed = first.LengthMm;
-        double cross = first.CrossMm2(second);
-        return cross == 0 ? 0 : cross / speed / speed / speed;
-    }
-
-    internal double LengthMm() => LengthMm(0, 1);
-
-    internal double LengthMm(double t0, double t1)
-    {
-        double sign = t1 < t0 ? -1 : 1;
-        double from = Math.Min(t0, t1);
-        double to = Math.Max(t0, t1);
-        return sign * Adaptive(from, to, Gauss(from, to), GeometryTolerance.DefaultMm, 40);
-    }
-
-    internal double ParameterAtLengthMm(double lengthMm)
-    {
-        double low = 0;
-        double high = 1;
-        for (int i = 0; i < 60 && low < high; i++)
+        if (speed > StandstillMm)
         {
-            double middle = 0.5 * (low + high);
-            if (LengthMm(0, middle) < lengthMm)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
+            return first.CrossMm2(second) / speed / speed / speed;
         }
 
-        return 0.5 * (low + high);
+        // At s from a standstill it is (s^2 / 2 B'' x B''') / |s B''|^3: without bound, unless both are in line.
+        Vector2D third = ThirdDerivativeRaw;
+        double cross = second.CrossMm2(third);
+        double straight = 1e-13 * second.LengthMm * third.LengthMm;
+        return Math.Abs(cross) <= straight ? 0 : cross > 0 ? double.PositiveInfinity : double.NegativeInfinity;
     }
+
+    private ReciprocalLength ToCurvature(double curvaturePerMm, double t) => double.IsInfinity(curvaturePerMm)
+        ? throw new ConstructionException(DiagnosticCode.CurvatureUnbounded, t, PointAtRaw(t))
+        : ReciprocalLength.FromInverseMillimeters(curvaturePerMm);
 
     internal double SignedAreaMm2()
     {
@@ -158,30 +154,5 @@ public readonly partial struct CubicBezier
                 most = Math.Max(most, p);
             }
         }
-    }
-
-    private double Gauss(double from, double to)
-    {
-        double half = 0.5 * (to - from);
-        double middle = 0.5 * (to + from);
-        double sum = 0;
-        for (int i = 0; i < GaussLegendre.Nodes16.Length; i++)
-        {
-            double offset = half * GaussLegendre.Nodes16[i];
-            sum += GaussLegendre.Weights16[i] * (DerivativeAtRaw(middle - offset).LengthMm + DerivativeAtRaw(middle + offset).LengthMm);
-        }
-
-        return half * sum;
-    }
-
-    private double Adaptive(double from, double to, double whole, double toleranceMm, int depth)
-    {
-        double middle = 0.5 * (from + to);
-        double left = Gauss(from, middle);
-        double right = Gauss(middle, to);
-        double halves = left + right;
-        return depth == 0 || Math.Abs(halves - whole) <= toleranceMm + (4 * Raw.Epsilon * halves)
-            ? halves
-            : Adaptive(from, middle, left, 0.5 * toleranceMm, depth - 1) + Adaptive(middle, to, right, 0.5 * toleranceMm, depth - 1);
     }
 }

@@ -6,19 +6,9 @@ using UnitsNet;
 
 namespace Pattern.Core.Geometry;
 
-/// <content>What can be measured along a path and done to it.</content>
+/// <content>What can be done to a path; each returns a new one.</content>
 public sealed partial class CurvePath
 {
-    /// <summary>The point at a distance along the path from its start.</summary>
-    /// <param name="distance">From zero to the length of the path, both included.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end.</exception>
-    [Pure]
-    public Point2D PointAtLength(Length distance)
-    {
-        int index = Locate(CheckedDistance(distance, nameof(distance)), out double t);
-        return _segments[index].PointAtRaw(t);
-    }
-
     /// <summary>The part between two distances along the path.</summary>
     /// <param name="from">Where the part begins, from zero to the length of the path.</param>
     /// <param name="to">Where it ends. On a closed path it may be less than <paramref name="from"/>: the part then runs over the start.</param>
@@ -34,18 +24,134 @@ public sealed partial class CurvePath
                 nameof(to), MessageRegistry.Format(DiagnosticCode.PartEmpty, from, to));
         }
 
-        var parts = new List<PathSegment>();
-        if (toMm > fromMm)
+        return SubPathMm(fromMm, toMm);
+    }
+
+    /// <summary>Cuts the path in two at a distance from its start.</summary>
+    /// <param name="distance">More than zero and less than the length of the path.</param>
+    /// <param name="before">The part up to the cut.</param>
+    /// <param name="after">The part from the cut on.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is not between the ends.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed: one cut does not make two parts of it.</exception>
+    public void SplitAt(Length distance, out CurvePath before, out CurvePath after)
+    {
+        RequireOpen();
+        before = SubPath(Length.Zero, distance);
+        after = SubPath(distance, Length);
+    }
+
+    /// <summary>Cuts the path in two at a place on it.</summary>
+    /// <param name="location">A place on this path, not one of its ends.</param>
+    /// <param name="before">The part up to the cut.</param>
+    /// <param name="after">The part from the cut on.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The place is not on this path, or is one of its ends.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed: one cut does not make two parts of it.</exception>
+    public void SplitAt(PathLocation location, out CurvePath before, out CurvePath after) => SplitAt(LengthTo(location), out before, out after);
+
+    /// <summary>Cuts the path in two at a point of it.</summary>
+    /// <param name="point">A point on the path, to within <see cref="GeometryTolerance.Join"/>; <c>ClosestTo</c> finds one. Where the
+    /// path crosses itself, the earlier place is cut.</param>
+    /// <param name="before">The part up to the cut.</param>
+    /// <param name="after">The part from the cut on.</param>
+    /// <exception cref="ArgumentException">The point is not on the path.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The point is an end of the path.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed: one cut does not make two parts of it.</exception>
+    public void SplitAt(Point2D point, out CurvePath before, out CurvePath after)
+    {
+        PathLocation nearest = ClosestTo(point);
+        if (!Meets(nearest.Point, point))
         {
-            AddPart(fromMm, toMm, parts);
-        }
-        else
-        {
-            AddPart(fromMm, LengthMm, parts);
-            AddPart(0, toMm, parts);
+            throw new ArgumentException(
+                MessageRegistry.Format(DiagnosticCode.PointOffLine, point, nearest.Distance, GeometryTolerance.Join), nameof(point));
         }
 
-        return new CurvePath(parts.ToArray(), isClosed: false);
+        SplitAt(nearest, out before, out after);
+    }
+
+    /// <summary>Cuts the path into parts of equal length.</summary>
+    /// <param name="parts">How many; at least 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There are fewer than 1 or more than a million parts, or the path has no length.</exception>
+    [Pure]
+    public CurvePath[] DividedEqually(int parts)
+    {
+        Guard.InRange(parts, 1, 1_000_000, nameof(parts));
+        var divided = new CurvePath[parts];
+        for (int i = 0; i < parts; i++)
+        {
+            Length from = Length.FromMillimeters(LengthMm * i / parts);
+            Length to = Length.FromMillimeters(LengthMm * (i + 1) / parts);
+            divided[i] = SubPath(from, to);
+        }
+
+        return divided;
+    }
+
+    /// <summary>This path mirrored over a line.</summary>
+    /// <param name="line">The mirror line.</param>
+    [Pure]
+    public CurvePath MirroredOver(Line line) => Transformed(Transform2D.Mirror(line));
+
+    /// <summary>This path with a straight line before its start, along the tangent there.</summary>
+    /// <param name="distance">How long the line is; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is not greater than zero.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed.</exception>
+    [Pure]
+    public CurvePath ExtendedAtStart(Length distance) => Reversed().ExtendedAtEnd(distance).Reversed();
+
+    /// <summary>This path with a straight line after its end, along the tangent there.</summary>
+    /// <param name="distance">How long the line is; greater than zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is not greater than zero.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed.</exception>
+    [Pure]
+    public CurvePath ExtendedAtEnd(Length distance)
+    {
+        double distanceMm = GeometryTolerance.CheckedMm(distance, nameof(distance));
+        RequireOpen();
+        return LineTo(End + EndDirection.TimesMm(distanceMm));
+    }
+
+    /// <summary>Joins another path with a corner: both run on along their tangents until they meet.</summary>
+    /// <param name="next">The path to go on with.</param>
+    /// <exception cref="ArgumentException">The next path is closed.</exception>
+    /// <exception cref="ConstructionException">The tangents are parallel, or meet behind one of the ends.</exception>
+    /// <exception cref="InvalidOperationException">This path is closed.</exception>
+    [Pure]
+    public CurvePath JoinedWithCorner(CurvePath next)
+    {
+        RequireOpen();
+        RequireNextOpen(next);
+        if (Meets(End, next.Start))
+        {
+            return Then(next);
+        }
+
+        Direction leaving = EndDirection;
+        Direction arriving = next.StartDirection;
+        Vector2D gap = next.Start - End;
+        double cross = (leaving.X * arriving.Y) - (leaving.Y * arriving.X);
+        double ahead = ((gap.XMm * arriving.Y) - (gap.YMm * arriving.X)) / cross;
+        double behind = ((gap.XMm * leaving.Y) - (gap.YMm * leaving.X)) / cross;
+
+        // The corner lies ahead of this end, and the next path comes from there: its distance is counted backwards.
+        if (Math.Abs(cross) < 1e-9 || !(ahead >= 0) || !(behind <= 0))
+        {
+            throw new ConstructionException(DiagnosticCode.TangentsDoNotMeet, End, next.Start);
+        }
+
+        Point2D corner = End + leaving.TimesMm(ahead);
+        return LineUnlessThere(corner).LineUnlessThere(next.Start).Then(next);
+    }
+
+    /// <summary>Joins another path without a corner: with the fairest curve that leaves and arrives along both tangents.</summary>
+    /// <param name="next">The path to go on with.</param>
+    /// <exception cref="ArgumentException">The next path is closed, or begins where this one ends: there is no room for a curve, use a fillet.</exception>
+    /// <exception cref="InvalidOperationException">This path is closed.</exception>
+    [Pure]
+    public CurvePath JoinedSmoothly(CurvePath next)
+    {
+        RequireOpen();
+        RequireNextOpen(next);
+        return SmoothTo(next.Start, next.StartDirection).Then(next);
     }
 
     /// <summary>The same path from end to start.</summary>
@@ -79,7 +185,7 @@ public sealed partial class CurvePath
             }
 
             CircularArc arc = segment.ArcRaw;
-            int pieces = arc.CubicCount(GeometryTolerance.JoinMm);
+            int pieces = arc.CubicCount(GeometryTolerance.JoinMm / transform.MostStretch);
             for (int i = 0; i < pieces; i++)
             {
                 moved.Add(PathSegment.FromCubic(arc.CubicPiece(i, pieces).Transformed(transform)));
@@ -87,25 +193,6 @@ public sealed partial class CurvePath
         }
 
         return new CurvePath(moved.ToArray(), IsClosed);
-    }
-
-    /// <summary>Finds the segment and its parameter at a length that lies on the path.</summary>
-    internal int Locate(double distanceMm, out double t)
-    {
-        double[] lengths = LengthsMm;
-        int index = Array.BinarySearch(lengths, 0, _segments.Length, distanceMm);
-        index = index >= 0 ? index : ~index - 1;
-        double withinMm = distanceMm - lengths[index];
-        double segmentMm = lengths[index + 1] - lengths[index];
-        t = withinMm <= 0 ? 0 : withinMm >= segmentMm ? 1 : _segments[index].ParameterAtLengthMm(withinMm);
-        return index;
-    }
-
-    private double CheckedDistance(Length distance, string parameter)
-    {
-        // What a caller adds up from lengths of parts may pass the end by rounding.
-        double slackMm = GeometryTolerance.DefaultMm + (8 * Raw.Epsilon * LengthMm);
-        return Raw.Clamp(Guard.Millimetres(distance, -slackMm, LengthMm + slackMm, parameter), 0, LengthMm);
     }
 
     private void AddPart(double fromMm, double toMm, List<PathSegment> parts)
@@ -122,4 +209,14 @@ public sealed partial class CurvePath
             }
         }
     }
+
+    private static void RequireNextOpen(CurvePath next)
+    {
+        if (Guard.NotNull(next, nameof(next)).IsClosed)
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.PathClosed), nameof(next));
+        }
+    }
+
+    private CurvePath LineUnlessThere(Point2D end) => Meets(End, end) ? this : LineTo(end);
 }

@@ -216,6 +216,21 @@ public sealed partial class CurvePath
     [Pure]
     public CurvePath ArcAround(Point2D centre, Angle sweep) => With(PathSegment.FromArc(CircularArc.Around(centre, End, sweep)));
 
+    /// <summary>Goes on with an arc through a point.</summary>
+    /// <param name="through">A point that it passes.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <exception cref="ArgumentException">The points lie on one straight line, or two are the same.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed.</exception>
+    [Pure]
+    public CurvePath ArcThrough(Point2D through, Point2D end) => With(PathSegment.FromArc(CircularArc.Through(End, through, end)));
+
+    /// <summary>Goes on without a corner, with an arc: there is exactly one to each point.</summary>
+    /// <param name="end">Where it ends.</param>
+    /// <exception cref="ArgumentException">The end lies straight ahead or straight behind.</exception>
+    /// <exception cref="InvalidOperationException">The path is closed.</exception>
+    [Pure]
+    public CurvePath ArcTo(Point2D end) => With(PathSegment.FromArc(CircularArc.TangentTo(End, EndDirection, end)));
+
     /// <summary>Goes on with another path that begins where this one ends.</summary>
     /// <param name="next">The path to go on with.</param>
     /// <exception cref="ArgumentException">It begins elsewhere, or is closed.</exception>
@@ -224,11 +239,7 @@ public sealed partial class CurvePath
     public CurvePath Then(CurvePath next)
     {
         RequireOpen();
-        if (Guard.NotNull(next, nameof(next)).IsClosed)
-        {
-            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.PathClosed), nameof(next));
-        }
-
+        RequireNextOpen(next);
         RequireMeet(End, next.Start, _segments.Length + 1, nameof(next));
         var joined = new PathSegment[_segments.Length + next._segments.Length];
         _segments.CopyTo(joined, 0);

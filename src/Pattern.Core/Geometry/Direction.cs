@@ -132,6 +132,8 @@ public readonly struct Direction : IEquatable<Direction>
         return new Direction((X * turn.X) - (Y * turn.Y), (X * turn.Y) + (Y * turn.X));
     }
 
+    internal double Dot(in Vector2D vector) => (X * vector.XMm) + (Y * vector.YMm);
+
     internal Vector2D TimesMm(double lengthMm) => new(X * lengthMm, Y * lengthMm);
 
     /// <summary>Compares headings exactly.</summary>

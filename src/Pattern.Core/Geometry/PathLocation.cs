@@ -2,7 +2,8 @@ using UnitsNet;
 
 namespace Pattern.Core.Geometry;
 
-/// <summary>The point of a path that is nearest to a given point.</summary>
+/// <summary>A place on a path: found as the nearest one to a point, at a distance from a point, or at a length along the path.</summary>
+/// <remarks>Belongs to the path that it came from; <see cref="CurvePath.LengthTo"/> turns it into a distance along it.</remarks>
 public readonly struct PathLocation
 {
     private readonly double _distanceMm;
@@ -21,10 +22,10 @@ public readonly struct PathLocation
     /// <summary>Where on that segment, 0 to 1.</summary>
     public double Parameter { get; }
 
-    /// <summary>The nearest point.</summary>
+    /// <summary>The point.</summary>
     public Point2D Point { get; }
 
-    /// <summary>How far it is from the given point.</summary>
+    /// <summary>How far it is from the point that was asked about; zero where the place was given by its length.</summary>
     public Length Distance => Length.FromMillimeters(_distanceMm);
 
     internal double DistanceMm => _distanceMm;

@@ -131,6 +131,13 @@ public readonly partial struct PathSegment : IEquatable<PathSegment>
         _ => _data.LengthMm(),
     };
 
+    internal double TurningRad => Kind switch
+    {
+        PathSegmentKind.Line => 0,
+        PathSegmentKind.Arc => _data.X2,
+        _ => _data.TotalTurningRad(),
+    };
+
     /// <summary>The parameter, 0 to 1, at a length from the start. Lines and arcs run evenly.</summary>
     internal double ParameterAtLengthMm(double lengthMm)
     {
@@ -143,11 +150,30 @@ public readonly partial struct PathSegment : IEquatable<PathSegment>
         return whole == 0 ? 0 : Raw.Clamp(lengthMm / whole, 0, 1);
     }
 
+    /// <summary>The length from the start to a parameter.</summary>
+    internal double SubSegmentLengthMm(double t) => Kind == PathSegmentKind.Cubic ? _data.LengthMm(0, t) : t * LengthMm();
+
     internal Point2D PointAtRaw(double t) => Kind switch
     {
         PathSegmentKind.Line => LineRaw.PointAtRaw(t),
         PathSegmentKind.Arc => ArcRaw.PointAtRaw(t),
         _ => _data.PointAtRaw(t),
+    };
+
+    /// <summary>The speed in millimetres per unit of the parameter.</summary>
+    internal Vector2D DerivativeAtRaw(double t) => Kind switch
+    {
+        PathSegmentKind.Line => _data.End - _data.Start,
+        PathSegmentKind.Arc => ArcRaw.DirectionAtRaw(t).TimesMm(ArcRaw.LengthMm),
+        _ => _data.DerivativeAtRaw(t),
+    };
+
+    /// <summary>Signed curvature per millimetre.</summary>
+    internal double CurvaturePerMmAtRaw(double t) => Kind switch
+    {
+        PathSegmentKind.Line => 0,
+        PathSegmentKind.Arc => (_data.X2 < 0 ? -1 : 1) / _data.X1,
+        _ => _data.CurvaturePerMm(t),
     };
 
     internal Direction DirectionAtRaw(double t) => TryDirectionAtRaw(t, out Direction direction)

@@ -25,7 +25,7 @@ public readonly struct PathStart
     public CurvePath CurveTo(Point2D startControl, Point2D endControl, Point2D end)
         => CurvePath.Trusted(PathSegment.FromCubic(new CubicBezier(Point, startControl, endControl, end)));
 
-    /// <summary>Draws the fairest curve with given headings: <see cref="CubicBezier.Between"/>.</summary>
+    /// <summary>Draws the fairest curve with given headings: <see cref="CubicBezier.Between(Point2D, Direction, Point2D, Direction)"/>.</summary>
     /// <param name="startDirection">The heading with which it leaves.</param>
     /// <param name="end">Where it ends.</param>
     /// <param name="endDirection">The heading with which it arrives.</param>
@@ -41,4 +41,12 @@ public readonly struct PathStart
     [Pure]
     public CurvePath ArcAround(Point2D centre, Angle sweep)
         => CurvePath.Trusted(PathSegment.FromArc(CircularArc.Around(centre, Point, sweep)));
+
+    /// <summary>Draws an arc through a point.</summary>
+    /// <param name="through">A point that it passes.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <exception cref="System.ArgumentException">The points lie on one straight line, or two are the same.</exception>
+    [Pure]
+    public CurvePath ArcThrough(Point2D through, Point2D end)
+        => CurvePath.Trusted(PathSegment.FromArc(CircularArc.Through(Point, through, end)));
 }

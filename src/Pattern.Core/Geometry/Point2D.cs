@@ -10,6 +10,9 @@ namespace Pattern.Core.Geometry;
 /// <remarks>The default value is the origin. Equality compares coordinates exactly; use <see cref="IsCloseTo"/> for computed points.</remarks>
 public readonly struct Point2D : IEquatable<Point2D>
 {
+    // So far out a double still tells a tenth of a micrometre apart, and no product of coordinates overflows.
+    private const double FarthestMm = 1e12;
+
     internal readonly double XMm;
     internal readonly double YMm;
 
@@ -32,14 +35,14 @@ public readonly struct Point2D : IEquatable<Point2D>
     /// <summary>Makes a point.</summary>
     /// <param name="x">To the right of the origin.</param>
     /// <param name="y">Above the origin.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite.</exception>
-    public static Point2D At(Length x, Length y) => new(Guard.Millimetres(x, nameof(x)), Guard.Millimetres(y, nameof(y)));
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite, or more than a million kilometres.</exception>
+    public static Point2D At(Length x, Length y) => new(CoordinateMm(x.Millimeters, nameof(x)), CoordinateMm(y.Millimeters, nameof(y)));
 
     /// <summary>Makes a point from plain numbers in millimetres.</summary>
     /// <param name="x">Millimetres to the right of the origin.</param>
     /// <param name="y">Millimetres above the origin.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is NaN or infinite.</exception>
-    public static Point2D FromMillimeters(double x, double y) => new(Guard.Finite(x, nameof(x)), Guard.Finite(y, nameof(y)));
+    /// <exception cref="ArgumentOutOfRangeException">A number is NaN, infinite, or more than a million kilometres.</exception>
+    public static Point2D FromMillimeters(double x, double y) => new(CoordinateMm(x, nameof(x)), CoordinateMm(y, nameof(y)));
 
     /// <summary>The straight distance to another point.</summary>
     /// <param name="other">The other point.</param>
@@ -89,6 +92,18 @@ public readonly struct Point2D : IEquatable<Point2D>
 
     /// <summary>The coordinates in millimetres, such as <c>(120.5, -3.25) mm</c>.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "({0:0.######}, {1:0.######}) mm", XMm, YMm);
+
+    private static double CoordinateMm(double millimetres, string parameter)
+        => Math.Abs(Guard.Finite(millimetres, parameter)) <= FarthestMm
+            ? millimetres
+            : throw new ArgumentOutOfRangeException(
+                parameter,
+                MessageRegistry.Format(
+                    DiagnosticCode.QuantityOutOfRange,
+                    parameter,
+                    Length.FromMillimeters(millimetres),
+                    Length.FromMillimeters(-FarthestMm),
+                    Length.FromMillimeters(FarthestMm)));
 
     internal double DistanceMm(in Point2D other) => Raw.Hypot(other.XMm - XMm, other.YMm - YMm);
 

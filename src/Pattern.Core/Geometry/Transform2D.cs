@@ -59,6 +59,9 @@ public readonly struct Transform2D : IEquatable<Transform2D>
     /// <summary>How many times longer lengths become; only where <see cref="KeepsShape"/>.</summary>
     internal double ScaleFactor => Raw.Hypot(A, B);
 
+    /// <summary>No length becomes more than so many times longer.</summary>
+    internal double MostStretch => Math.Sqrt((A * A) + (B * B) + (C * C) + (D * D));
+
     private bool IsDefault => _a == 0 && _b == 0 && _c == 0 && _d == 0;
 
     /// <summary>Moves everything by a vector.</summary>
@@ -146,6 +149,15 @@ public readonly struct Transform2D : IEquatable<Transform2D>
     public override int GetHashCode() => unchecked((RawHash.Of(A, B, C, D) * 397) ^ RawHash.Of(Tx, Ty));
 
     /// <summary>Rotation by a turn given as the heading that <see cref="Direction.Right"/> takes.</summary>
+    /// <summary>A turn and a scaling about a point, given by cosine and sine times the scale.</summary>
+    internal static Transform2D Similarity(in Point2D centre, double cosine, double sine) => new(
+        cosine,
+        sine,
+        -sine,
+        cosine,
+        centre.XMm - (cosine * centre.XMm) + (sine * centre.YMm),
+        centre.YMm - (sine * centre.XMm) - (cosine * centre.YMm));
+
     internal static Transform2D RotationRaw(in Point2D centre, in Direction turn)
     {
         double cos = turn.X;

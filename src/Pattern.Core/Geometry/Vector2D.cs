@@ -70,7 +70,7 @@ public readonly struct Vector2D : IEquatable<Vector2D>
     /// <summary>The angle from this vector to another one, more than -180 and at most 180 degrees; positive to the left.</summary>
     /// <param name="other">The other vector.</param>
     [Pure]
-    public Angle AngleTo(Vector2D other) => Angle.FromRadians(Math.Atan2(CrossMm2(other), DotMm2(other)));
+    public Angle AngleTo(Vector2D other) => Angle.FromRadians(AngleRadTo(other));
 
     /// <inheritdoc/>
     public bool Equals(Vector2D other) => XMm == other.XMm && YMm == other.YMm;
@@ -83,6 +83,8 @@ public readonly struct Vector2D : IEquatable<Vector2D>
 
     /// <summary>The components in millimetres, such as <c>[120.5, -3.25] mm</c>.</summary>
     public override string ToString() => string.Format(CultureInfo.InvariantCulture, "[{0:0.######}, {1:0.######}] mm", XMm, YMm);
+
+    internal double AngleRadTo(in Vector2D other) => Math.Atan2(CrossMm2(other), DotMm2(other));
 
     internal double DotMm2(in Vector2D other) => (XMm * other.XMm) + (YMm * other.YMm);
 

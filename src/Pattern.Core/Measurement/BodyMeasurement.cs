@@ -1,23 +1,31 @@
+using System;
 using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
+using System.Diagnostics.Contracts;
+using Pattern.Core.Diagnostics;
 
 namespace Pattern.Core.Measurement;
 
 /// <summary>What is measured on a body: the key of one measurement, with its term and the range that human bodies measure.</summary>
 /// <remarks>Terms are those of ISO 8559-1:2017 where it has one, with its clause where we know it. The range is no size table: it takes in small children and
-/// the largest adults with a margin, and only stops a slip of the tape, the pen or the unit. There is one object per measurement.</remarks>
-public sealed class BodyMeasurement
+/// the largest adults with a margin, and only stops a slip of the tape, the pen or the unit. Two keys are equal when their terms are.</remarks>
+public sealed class BodyMeasurement : IEquatable<BodyMeasurement>
 {
+    private const double LargestMm = 10_000.0;
+
     private static readonly List<BodyMeasurement> Listed = [];
 
-    private BodyMeasurement(string term, MeasurementKind kind, string? clause, double leastMm, double mostMm)
+    // Of the library's own; those that somebody defined come after all of them.
+    private readonly int _order;
+
+    private BodyMeasurement(string term, MeasurementKind kind, string? clause, double leastMm, double mostMm, int order)
     {
         Term = term;
         Kind = kind;
         Clause = clause;
         LeastMm = leastMm;
         MostMm = mostMm;
-        Order = Listed.Count;
-        Listed.Add(this);
+        _order = order;
     }
 
     /// <summary>Around the natural waist.</summary>
@@ -147,7 +155,7 @@ public sealed class BodyMeasurement
     public static BodyMeasurement Stature { get; } = Height("stature", "5.1.1", 500, 2500);
 
     /// <summary>Every measurement that the library knows, in the order in which it lists them.</summary>
-    public static IReadOnlyList<BodyMeasurement> All { get; } = Listed.ToArray();
+    public static IReadOnlyList<BodyMeasurement> All { get; } = Listed.AsReadOnly();
 
     /// <summary>The term: <c>waist girth</c>.</summary>
     public string Term { get; }
@@ -169,18 +177,69 @@ public sealed class BodyMeasurement
 
     internal double MostMm { get; }
 
-    internal int Order { get; }
+    /// <summary>A measurement of your own, for a method that needs one the library does not know: <c>head girth</c>.</summary>
+    /// <param name="term">What the trade calls it, in lower case by custom; it may not be one of <see cref="All"/>.</param>
+    /// <param name="kind">How it is taken.</param>
+    /// <param name="leastPlausible">The least that is believed; more than nothing.</param>
+    /// <param name="mostPlausible">The most that is believed; at least that, up to 10 m.</param>
+    /// <exception cref="ArgumentException">The term is empty or known already, or the kind or the range is wrong.</exception>
+    [Pure]
+    public static BodyMeasurement Define(string term, MeasurementKind kind, UnitsNet.Length leastPlausible, UnitsNet.Length mostPlausible)
+    {
+        if (TryFind(Guard.Name(term, nameof(term)), out _))
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.BodyMeasurementKnown, term), nameof(term));
+        }
+
+        if (kind is < MeasurementKind.Girth or > MeasurementKind.Width)
+        {
+            throw new ArgumentOutOfRangeException(nameof(kind), MessageRegistry.Format(DiagnosticCode.ChoiceUnknown, nameof(kind), kind));
+        }
+
+        double leastMm = Guard.Millimetres(leastPlausible, double.Epsilon, LargestMm, nameof(leastPlausible));
+        return new BodyMeasurement(term, kind, null, leastMm, Guard.Millimetres(mostPlausible, leastMm, LargestMm, nameof(mostPlausible)), int.MaxValue);
+    }
+
+    /// <summary>Looks for a measurement of <see cref="All"/> by its term, whatever the case.</summary>
+    /// <param name="term">For example <c>waist girth</c>.</param>
+    /// <param name="found">The measurement, or null where there is none of that term.</param>
+    /// <returns>Whether there is one.</returns>
+    public static bool TryFind(string term, [NotNullWhen(true)] out BodyMeasurement? found)
+    {
+        Guard.NotNull(term, nameof(term));
+        found = Listed.Find(key => string.Equals(key.Term, term, StringComparison.OrdinalIgnoreCase));
+        return found is not null;
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(BodyMeasurement? other) => ReferenceEquals(this, other) || (other is not null && string.Equals(Term, other.Term, StringComparison.OrdinalIgnoreCase));
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as BodyMeasurement);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.OrdinalIgnoreCase.GetHashCode(Term);
 
     /// <summary>The term.</summary>
     public override string ToString() => Term;
 
+    internal bool StandsBefore(BodyMeasurement other)
+        => _order != other._order ? _order < other._order : string.CompareOrdinal(Term, other.Term) < 0;
+
     internal bool IsPlausible(double valueMm) => valueMm >= LeastMm && valueMm <= MostMm;
 
-    private static BodyMeasurement Girth(string term, string? clause, double leastMm, double mostMm) => new(term, MeasurementKind.Girth, clause, leastMm, mostMm);
+    private static BodyMeasurement Girth(string term, string? clause, double leastMm, double mostMm) => List(term, MeasurementKind.Girth, clause, leastMm, mostMm);
 
-    private static BodyMeasurement Length(string term, string? clause, double leastMm, double mostMm) => new(term, MeasurementKind.Length, clause, leastMm, mostMm);
+    private static BodyMeasurement Length(string term, string? clause, double leastMm, double mostMm) => List(term, MeasurementKind.Length, clause, leastMm, mostMm);
 
-    private static BodyMeasurement Width(string term, string? clause, double leastMm, double mostMm) => new(term, MeasurementKind.Width, clause, leastMm, mostMm);
+    private static BodyMeasurement Width(string term, string? clause, double leastMm, double mostMm) => List(term, MeasurementKind.Width, clause, leastMm, mostMm);
 
-    private static BodyMeasurement Height(string term, string? clause, double leastMm, double mostMm) => new(term, MeasurementKind.Height, clause, leastMm, mostMm);
+    private static BodyMeasurement Height(string term, string? clause, double leastMm, double mostMm) => List(term, MeasurementKind.Height, clause, leastMm, mostMm);
+
+    private static BodyMeasurement List(string term, MeasurementKind kind, string? clause, double leastMm, double mostMm)
+    {
+        var key = new BodyMeasurement(term, kind, clause, leastMm, mostMm, Listed.Count);
+        Listed.Add(key);
+        return key;
+    }
 }

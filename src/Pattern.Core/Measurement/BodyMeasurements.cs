@@ -10,7 +10,7 @@ using UnitsNet.Units;
 namespace Pattern.Core.Measurement;
 
 /// <summary>What was measured on one body. Only that: nothing is filled in from tables or averages.</summary>
-/// <remarks>Immutable: every verb returns a new object. Lists itself in the order of <see cref="BodyMeasurement.All"/>, however it was put together.</remarks>
+/// <remarks>Immutable: every verb returns a new object. Lists itself in the order of <see cref="BodyMeasurement.All"/>, those that you defined last and by term, however it was put together.</remarks>
 /// <example><code>
 /// var body = BodyMeasurements.In(LengthUnit.Inch).Named("Rosalind")
 ///     .With(BodyMeasurement.WaistGirth, "29 1/2")
@@ -82,7 +82,7 @@ public sealed class BodyMeasurements : IReadOnlyCollection<KeyValuePair<BodyMeas
     public BodyMeasurements Without(BodyMeasurement key)
     {
         Guard.NotNull(key, nameof(key));
-        return IndexOf(key) < 0 ? this : new(Unit, Name, Array.FindAll(_entries, entry => entry.Key != key));
+        return IndexOf(key) < 0 ? this : new(Unit, Name, Array.FindAll(_entries, entry => !entry.Key.Equals(key)));
     }
 
     /// <summary>Looks for one measurement.</summary>
@@ -154,14 +154,14 @@ public sealed class BodyMeasurements : IReadOnlyCollection<KeyValuePair<BodyMeas
         };
     }
 
-    private int IndexOf(BodyMeasurement key) => Array.FindIndex(_entries, entry => ReferenceEquals(entry.Key, key));
+    private int IndexOf(BodyMeasurement key) => Array.FindIndex(_entries, entry => entry.Key.Equals(key));
 
     private BodyMeasurements With(BodyMeasurement key, Length value, double valueMm, string parameter)
     {
         Plausibility.Check(key, value, valueMm, parameter);
         var entries = new List<Entry>(_entries.Length + 1);
-        entries.AddRange(Array.FindAll(_entries, entry => entry.Key != key));
-        int place = entries.FindIndex(entry => entry.Key.Order > key.Order);
+        entries.AddRange(Array.FindAll(_entries, entry => !entry.Key.Equals(key)));
+        int place = entries.FindIndex(entry => key.StandsBefore(entry.Key));
         entries.Insert(place < 0 ? entries.Count : place, new Entry(key, value, valueMm));
         return new BodyMeasurements(Unit, Name, entries.ToArray());
     }

@@ -10,16 +10,20 @@ namespace Pattern.Core.Measurement;
 /// length   = [minus] number [unit]
 /// number   = decimal | whole | fraction | whole join fraction
 /// join     = spaces | "-" | nothing before a one-character fraction or raised digits
-/// fraction = one-character fraction | ⅟ digits | digits stroke digits | raised ⁄ lowered
+/// fraction = one-character fraction | ⅟ under | (digits | raised digits) stroke under
+/// under    = digits | lowered digits
 /// stroke   = "/" | ⁄ | ∕
 /// </code>
 /// Spaces, those that do not break included, may stand at both ends, before the unit and around a stroke.</remarks>
 internal struct TapeReader
 {
     private const int LongestText = 64;
-    private const int LongestWhole = 7;
-    private const int LongestDenominator = 4;
+    private const int LargestWhole = 9_999_999;
+
+    // Finer than any tape; products with the largest whole number still fit a double exactly.
+    private const int FinestPart = 9_999;
     private const int EchoedText = 40;
+    private const string Digits = "0123456789";
 
     private readonly string _text;
     private readonly LengthUnit _unitOfBareNumbers;
@@ -72,17 +76,17 @@ internal struct TapeReader
             return _failure!.Value;
         }
 
-        // One rounding only: numerator and denominator are whole or short decimals, and so is every unit in millimetres.
-        decimal exactMm = numerator * MillimetresOf(unit);
-        double millimetres = (double)exactMm / denominator;
+        double millimetres = Nearest(numerator * MillimetresOf(unit)) / denominator;
         if (millimetres > Tape.LongestMm)
         {
             _at = start;
             return Failure(DiagnosticCode.LengthTooLarge, Length.FromMillimeters(Tape.LongestMm));
         }
 
-        double value = (double)numerator / denominator;
-        return negative ? new TapeReading(-value, unit, -millimetres) : new TapeReading(value, unit, millimetres);
+        double value = Nearest(numerator) / denominator;
+        return negative && numerator != 0m
+            ? new TapeReading(-value, unit, -millimetres, -numerator, denominator)
+            : new TapeReading(value, unit, millimetres, numerator, denominator);
     }
 
     private bool TryReadNumber(out decimal numerator, out int denominator)
@@ -100,7 +104,7 @@ internal struct TapeReader
             return TryReadDecimals(start, out numerator);
         }
 
-        if (!TryReadDigits(LongestWhole, out int whole))
+        if (!TryReadDigits(Digits, LargestWhole, out int whole))
         {
             return false;
         }
@@ -152,7 +156,7 @@ internal struct TapeReader
         {
             over = 1;
             _at++;
-            if (!TryReadDigits(LongestDenominator, out denominator))
+            if (!TryReadDenominator(out denominator))
             {
                 return false;
             }
@@ -191,7 +195,7 @@ internal struct TapeReader
         int start = _at;
         under = 1;
         bool raised = IsRaised(Here);
-        if (!(raised ? TryReadDigits(LongestDenominator, VulgarFractions.Raised, out over) : TryReadDigits(LongestDenominator, out over)))
+        if (!TryReadDigits(raised ? VulgarFractions.Raised : Digits, FinestPart, out over))
         {
             return false;
         }
@@ -199,22 +203,23 @@ internal struct TapeReader
         SkipSpaces();
         if (!IsStroke(Here))
         {
+            _at = start;
             if (raised)
             {
-                return Fails(DiagnosticCode.LengthNumberExpected, Found());
+                return Fails(DiagnosticCode.LengthFractionWrong, "raised digits need a stroke and lowered digits after them");
             }
 
-            _at = start;
             string pair = whole.ToString(CultureInfo.InvariantCulture) + " and " + over.ToString(CultureInfo.InvariantCulture);
             return Fails(DiagnosticCode.LengthAmbiguous, "two numbers, " + pair + ", stand side by side. Write one number, or a fraction with its stroke");
         }
 
         _at++;
         SkipSpaces();
-        return raised && VulgarFractions.Lowered.IndexOf(Here) >= 0
-            ? TryReadDigits(LongestDenominator, VulgarFractions.Lowered, out under)
-            : TryReadDigits(LongestDenominator, out under);
+        return TryReadDenominator(out under);
     }
+
+    private bool TryReadDenominator(out int under)
+        => TryReadDigits(VulgarFractions.Lowered.IndexOf(Here) >= 0 ? VulgarFractions.Lowered : Digits, FinestPart, out under);
 
     private bool TryReadDecimals(int start, out decimal number)
     {
@@ -246,18 +251,18 @@ internal struct TapeReader
         return true;
     }
 
-    private bool TryReadDigits(int most, out int number) => TryReadDigits(most, "0123456789", out number);
-
-    private bool TryReadDigits(int most, string digits, out int number)
+    private bool TryReadDigits(string digits, int most, out int number)
     {
         int start = _at;
         number = 0;
         while (!AtEnd && digits.IndexOf(Here) is int digit and >= 0)
         {
-            if (_at - start == most)
+            if (number > (most - digit) / 10)
             {
                 _at = start;
-                return Fails(DiagnosticCode.LengthTooLarge, Length.FromMillimeters(Tape.LongestMm));
+                return most == FinestPart
+                    ? Fails(DiagnosticCode.LengthFractionWrong, "no tape has more than 9999 parts")
+                    : Fails(DiagnosticCode.LengthTooLarge, Length.FromMillimeters(Tape.LongestMm));
             }
 
             number = number * 10 + digit;
@@ -309,6 +314,9 @@ internal struct TapeReader
         return null;
     }
 
+    // The double next to it: the cast rounds twice where there are more than 15 digits, and would not read back what was printed.
+    private static double Nearest(decimal exact) => double.Parse(exact.ToString(CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
+
     private static decimal MillimetresOf(LengthUnit unit) => unit switch
     {
         LengthUnit.Inch => 25.4m,
@@ -337,7 +345,10 @@ internal struct TapeReader
         }
     }
 
-    private readonly string Found() => AtEnd ? "the end" : "'" + Here + "'";
+    // What can't be seen, or is half a character, by its number.
+    private readonly string Found() => AtEnd ? "the end"
+        : char.IsLetterOrDigit(Here) || char.IsPunctuation(Here) || char.IsSymbol(Here) ? "'" + Here + "'"
+        : "U+" + ((int)Here).ToString("X4", CultureInfo.InvariantCulture);
 
     private bool Fails(DiagnosticCode code, object fact)
     {

@@ -10,8 +10,10 @@ internal readonly struct TapeReading
     private readonly DiagnosticCode _code;
     private readonly object[]? _facts;
 
-    internal TapeReading(double value, LengthUnit unit, double millimetres)
+    internal TapeReading(double value, LengthUnit unit, double millimetres, decimal numerator, int denominator)
     {
+        Numerator = numerator;
+        Denominator = denominator;
         Value = value;
         Unit = unit;
         Millimetres = millimetres;
@@ -21,6 +23,8 @@ internal readonly struct TapeReading
 
     internal TapeReading(DiagnosticCode code, params object[] facts)
     {
+        Numerator = 0m;
+        Denominator = 1;
         Value = 0.0;
         Unit = LengthUnit.Millimeter;
         Millimetres = 0.0;
@@ -29,6 +33,11 @@ internal readonly struct TapeReading
     }
 
     internal bool IsLength => _facts is null;
+
+    /// <summary>Over <see cref="Denominator"/> exactly what the text says, in <see cref="Unit"/>.</summary>
+    internal decimal Numerator { get; }
+
+    internal int Denominator { get; }
 
     internal double Value { get; }
 

@@ -25,7 +25,7 @@ internal static class TapeText
     internal static string Number(double lengthMm, TapeStep step, TapeStyle style)
     {
         double marks = Tape.MarksOf(lengthMm, step, TapeRounding.Nearest);
-        string sign = marks >= 0.0 ? string.Empty : style == TapeStyle.Plain ? "-" : Minus.ToString();
+        string sign = Sign(marks < 0.0, style);
         marks = Math.Abs(marks);
         if (marks > long.MaxValue / 2)
         {
@@ -37,6 +37,8 @@ internal static class TapeText
             ? ((decimal)marks / (10 * step.Parts)).ToString("F" + step.CentimetreDecimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)
             : Mixed((long)marks, step.Parts, style));
     }
+
+    internal static string Sign(bool isNegative, TapeStyle style) => !isNegative ? string.Empty : style == TapeStyle.Plain ? "-" : Minus.ToString();
 
     /// <summary>A whole number and a reduced fraction; neither is negative.</summary>
     internal static string Mixed(long numerator, long denominator, TapeStyle style)

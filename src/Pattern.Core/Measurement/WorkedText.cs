@@ -38,6 +38,14 @@ internal static class WorkedText
     internal static string WithName(WorkedLength length, TapeStep step, TapeStyle style)
         => length.First is null || length.Name is null ? Describe(length, step, style) : length.Name + ": " + Describe(length, step, style);
 
+    /// <summary>Name and value without the working: <c>box width 20 3/8 in</c>.</summary>
+    internal static string NameAndFigure(WorkedLength length, TapeStep step)
+        => length.Name + " " + Figure(length.ValueMm, step) + TapeText.UnitSuffix(step, TapeStyle.Plain);
+
+    /// <summary>A figure without its unit, marked where the step cannot show it exactly.</summary>
+    internal static string Figure(double valueMm, TapeStep step, TapeStyle style = TapeStyle.Plain)
+        => (Tape.IsOnMark(valueMm, step) ? string.Empty : Rounded) + TapeText.Number(valueMm, step, style);
+
     private static Binding BindingOf(WorkedLength length) => length switch
     {
         { First: null } or { Name: not null } => Binding.Part,
@@ -50,8 +58,7 @@ internal static class WorkedText
     {
         internal StringBuilder Text { get; } = new();
 
-        internal void WriteFigure(double valueMm)
-            => Text.Append(Tape.IsOnMark(valueMm, step) ? string.Empty : Rounded).Append(TapeText.Number(valueMm, step, style));
+        internal void WriteFigure(double valueMm) => Text.Append(Figure(valueMm, step, style));
 
         internal void WriteLeaf(WorkedLength length)
         {

@@ -41,5 +41,26 @@ internal sealed class CheckList
         return Math.Abs(before.TurnRadTo(after));
     }
 
+    /// <summary>How far a dart's cap, folded over the fold line and over the near leg, lies off the seam line that it is pressed onto.</summary>
+    internal static double CapOffSeamMm(PanelEdge edge, int index)
+    {
+        Dart dart = edge.Darts[index];
+        PathSegment[] cap = dart.Cap.SegmentsRaw;
+        bool fromCentre = dart.PressedToward == Toward.Centre;
+        CurvePath seam = edge.PressedOnto(index);
+        Transform2D overLeg = Transform2D.Mirror(Line.Through(dart.Apex, fromCentre ? dart.CentreLeg : dart.SideLeg));
+        Transform2D overFold = Transform2D.Mirror(Line.Through(dart.Apex, dart.MiddleOfIntake)).Then(overLeg);
+
+        // The middle of every segment, and the fold itself: segments are exact images, so a cap that is off anywhere is off there.
+        double off = seam.ClosestTo(overLeg.Apply(cap[(cap.Length / 2) - 1].End)).DistanceMm;
+        for (int i = 0; i < cap.Length; i++)
+        {
+            bool near = i < cap.Length / 2 == fromCentre;
+            off = Math.Max(off, seam.ClosestTo((near ? overLeg : overFold).Apply(cap[i].PointAtRaw(0.5))).DistanceMm);
+        }
+
+        return off;
+    }
+
     internal CheckReport ToReport() => new(_findings.ToArray());
 }

@@ -1,36 +1,45 @@
 using System;
+using System.Threading;
 using Pattern.Core.Geometry;
 using UnitsNet;
 
 namespace Pattern.Core.Panels;
 
-/// <summary>A wedge folded away and stitched: two legs of equal length from the seam line to an apex.</summary>
+/// <summary>A wedge folded away and stitched: two legs of equal length from the seam line to an apex. Immutable.</summary>
 public sealed class Dart
 {
-    internal Dart(int number, Point2D apex, Point2D centreLeg, Point2D sideLeg, CurvePath cap)
+    private readonly PanelEdge _edge;
+    private CurvePath? _cap;
+
+    internal Dart(PanelEdge edge, int number, in DartShape shape)
     {
+        _edge = edge;
         Number = number;
-        Apex = apex;
-        CentreLeg = centreLeg;
-        SideLeg = sideLeg;
-        Cap = cap;
+        Shape = shape;
     }
 
-    /// <summary>The dart's number on its edge, counted from the centre, starting at 1.</summary>
+    /// <summary>The edge that the dart stands on, and its number there.</summary>
+    public DartName Name => new(_edge.Name, Number);
+
+    /// <summary>The dart's number on its edge, in the order of the edge (from the centre), starting at 1.</summary>
     public int Number { get; }
 
     /// <summary>The point of the wedge.</summary>
-    public Point2D Apex { get; }
+    public Point2D Apex => Shape.Apex;
 
-    /// <summary>Where the leg nearer the centre meets the seam line.</summary>
-    public Point2D CentreLeg { get; }
+    /// <summary>Where the leg nearer the centre (the start of the edge) meets the seam line.</summary>
+    public Point2D CentreLeg => Shape.CentreLeg;
 
-    /// <summary>Where the leg nearer the side meets the seam line.</summary>
-    public Point2D SideLeg { get; }
+    /// <summary>Where the leg nearer the side (the end of the edge) meets the seam line.</summary>
+    public Point2D SideLeg => Shape.SideLeg;
+
+    /// <summary>The way in which the folded intake is pressed. Common practice: towards the centre, or down.</summary>
+    public Toward PressedToward => Shape.PressedToward;
 
     /// <summary>The cut edge across the intake, from the centre leg over the fold to the side leg.</summary>
-    /// <remarks>Shaped for a dart pressed towards the centre: folded and sewn, it lies exactly under the seam line.</remarks>
-    public CurvePath Cap { get; }
+    /// <remarks>Shaped for the way that the dart is pressed: folded and sewn, it lies exactly under the seam line, other darts closed.</remarks>
+    /// <exception cref="Diagnostics.ConstructionException">The seam line that the dart is pressed onto is shorter than half the intake.</exception>
+    public CurvePath Cap => Volatile.Read(ref _cap) ?? (_cap = _edge.FoldCap(Number - 1));
 
     /// <summary>The width taken out at the seam, measured straight from leg to leg.</summary>
     public Length Intake => Length.FromMillimeters(IntakeMm);
@@ -41,8 +50,16 @@ public sealed class Dart
     /// <summary>The opening of the wedge at the apex. It stays the same wherever the dart is moved to.</summary>
     public Angle Angle => Angle.FromRadians(AngleRad);
 
+    /// <summary>How far from the seam line the legs are stitched to each other: all the way to the apex, or less for a tuck.</summary>
+    public Length StitchedLength => Length.FromMillimeters(IsTuck ? Shape.TuckMm : LegLengthMm(Toward.Centre));
+
+    /// <summary>Whether the intake is only held at the seam line, as a tuck, and released before the apex.</summary>
+    public bool IsTuck => Shape.TuckMm > 0;
+
     /// <summary>The middle of the intake, half way between the legs.</summary>
-    public Point2D MiddleOfIntake => new((CentreLeg.XMm + SideLeg.XMm) / 2, (CentreLeg.YMm + SideLeg.YMm) / 2);
+    public Point2D MiddleOfIntake => CentreLeg.MidpointTo(SideLeg);
+
+    internal DartShape Shape { get; }
 
     internal double IntakeMm => (SideLeg - CentreLeg).LengthMm;
 
@@ -69,5 +86,9 @@ public sealed class Dart
     internal double LegLengthMm(Toward toward) => ((toward == Toward.Centre ? CentreLeg : SideLeg) - Apex).LengthMm;
 
     /// <summary>The motion that closes this dart: what lies beyond it turns about the apex until its side leg meets its centre leg.</summary>
-    internal Transform2D Closing() => Transform2D.RotationRaw(Apex, Direction.FromRadians(-SignedAngleRad));
+    internal Transform2D Closing() => Turn(-SignedAngleRad);
+
+    internal Transform2D Opening() => Turn(SignedAngleRad);
+
+    internal Transform2D Turn(double angleRad) => Transform2D.RotationRaw(Apex, Direction.FromRadians(angleRad));
 }

@@ -1,5 +1,7 @@
+using System.Collections.Generic;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
+using UnitsNet;
 
 namespace Pattern.Core.Panels;
 
@@ -8,42 +10,66 @@ namespace Pattern.Core.Panels;
 /// the pressed side mirrored over the near leg, and that again over the fold line.</remarks>
 internal static class DartCaps
 {
-    /// <summary>The cap of a dart pressed towards the centre, in the frame in which the edge before the dart lies as <paramref name="closed"/> does.</summary>
-    /// <param name="closed">The edge with its darts closed.</param>
-    /// <param name="split">Where the dart stands on it.</param>
-    /// <param name="apex">The dart's apex in that frame.</param>
-    /// <param name="closingRad">The signed turn that closes the dart: counter-clockwise where the side lies to the right.</param>
-    internal static CurvePath TowardCentre(in CubicBezier closed, double split, in Point2D apex, double closingRad)
+    /// <summary>Folds the cap of a dart.</summary>
+    /// <param name="dart">The dart.</param>
+    /// <param name="seam">The seam line that the dart is pressed onto, neighbouring darts closed: it ends at the centre leg, or begins at the side leg.</param>
+    /// <param name="fromCentre">Whether it is pressed towards the centre.</param>
+    /// <returns>From the centre leg over the fold to the side leg.</returns>
+    internal static CurvePath Fold(in DartShape dart, CurvePath seam, bool fromCentre)
     {
-        Point2D onEdge = closed.PointAtRaw(split);
-        Direction leg = apex.DirectionTo(onEdge);
+        Point2D nearLeg = fromCentre ? dart.CentreLeg : dart.SideLeg;
+        Direction leg = dart.Apex.DirectionTo(nearLeg);
+        Direction foldLine = dart.Apex.DirectionTo(dart.CentreLeg.MidpointTo(dart.SideLeg));
 
-        // Folded, the fold line lies over the cloth on the centre's side of the leg, half the wedge away from it.
-        Direction folded = leg.TurnedRad(closingRad / 2);
-        double fold = LastCrossingBefore(closed, split, Line.From(apex, folded), onEdge);
-        Transform2D overLeg = Transform2D.Mirror(Line.From(apex, leg));
-        Transform2D overFold = Transform2D.Mirror(Line.From(apex, leg.TurnedRad(-closingRad / 2)));
-        CubicBezier first = closed.SubCurveRaw(fold, split).Transformed(overLeg).Reversed();
-        CubicBezier second = first.Reversed().Transformed(overFold);
-        return CurvePath.Trusted([PathSegment.FromCubic(first), PathSegment.FromCubic(second)], isClosed: false);
-    }
-
-    private static double LastCrossingBefore(in CubicBezier closed, double split, Line foldLine, in Point2D onEdge)
-    {
-        closed.IntersectLine(foldLine, out ParameterHits hits);
-        double best = double.NaN;
-        for (int i = 0; i < hits.Count; i++)
+        // Folded over the near leg, the fold line lies over the cloth half the wedge away from it.
+        Transform2D overLeg = Transform2D.Mirror(Line.From(dart.Apex, leg));
+        Line folded = Line.From(dart.Apex, foldLine.Transformed(overLeg));
+        CurvePath pressedOn = fromCentre ? seam.Reversed() : seam;
+        if (!TryCutAt(pressedOn, folded, out List<PathSegment> under))
         {
-            double t = hits[i];
-            bool onTheSeamSide = (closed.PointAtRaw(t) - foldLine.Point).DotMm2(onEdge - foldLine.Point) > 0;
-            if (t < split && onTheSeamSide && !(t < best))
+            throw new ConstructionException(DiagnosticCode.DartWiderThanStretch, dart.Apex, Length.FromMillimeters((dart.SideLeg - dart.CentreLeg).LengthMm))
             {
-                best = t;
-            }
+                Step = "folding a dart",
+                Measured = Length.FromMillimeters((dart.SideLeg - dart.CentreLeg).LengthMm),
+                Allowed = Length.FromMillimeters(2 * seam.LengthMm),
+            };
         }
 
-        return best >= 0
-            ? best
-            : throw new ConstructionException(DiagnosticCode.DartWiderThanStretch, foldLine.Point) { Step = "folding a dart" };
+        // From the near leg to the fold, and on from the fold to the far leg: one half is the other, mirrored over the fold line.
+        Transform2D overFold = Transform2D.Mirror(Line.From(dart.Apex, foldLine));
+        var cap = new PathSegment[2 * under.Count];
+        for (int i = 0; i < under.Count; i++)
+        {
+            PathSegment near = under[i].TransformedRaw(overLeg);
+            cap[i] = near;
+            cap[cap.Length - 1 - i] = near.TransformedRaw(overFold).Reversed();
+        }
+
+        CurvePath path = CurvePath.Trusted(cap, isClosed: false);
+        return fromCentre ? path : path.Reversed();
+    }
+
+    // What of a path, from its start, lies before it first crosses a line.
+    private static bool TryCutAt(CurvePath path, Line line, out List<PathSegment> before)
+    {
+        before = new List<PathSegment>(2);
+        foreach (PathSegment segment in path.SegmentsRaw)
+        {
+            CubicBezier cubic = segment.Kind == PathSegmentKind.Line ? segment.LineRaw.ToCubic() : segment.CubicRaw;
+            cubic.IntersectLine(line, out ParameterHits hits);
+            for (int i = 0; i < hits.Count; i++)
+            {
+                double t = hits[i];
+                if (t > 0 && line.Direction.Dot(segment.PointAtRaw(t) - line.Point) > 0)
+                {
+                    before.Add(segment.SubSegmentRaw(0, t));
+                    return true;
+                }
+            }
+
+            before.Add(segment);
+        }
+
+        return false;
     }
 }

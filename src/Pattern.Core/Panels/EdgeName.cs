@@ -1,5 +1,7 @@
 using System;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
+using UnitsNet;
 
 namespace Pattern.Core.Panels;
 
@@ -22,6 +24,15 @@ public readonly struct EdgeName : IEquatable<EdgeName>
     /// <summary>The centre front or centre back line, from the hem to the waist.</summary>
     public static EdgeName Centre { get; } = new("centre");
 
+    /// <summary>The shoulder seam, from the neck out.</summary>
+    public static EdgeName Shoulder { get; } = new("shoulder");
+
+    /// <summary>The neckline.</summary>
+    public static EdgeName Neckline { get; } = new("neckline");
+
+    /// <summary>The armhole.</summary>
+    public static EdgeName Armhole { get; } = new("armhole");
+
     /// <summary>The name in lower case, as it is printed and written to files; "edge" for a default value.</summary>
     public string Text => _text ?? "edge";
 
@@ -29,6 +40,24 @@ public readonly struct EdgeName : IEquatable<EdgeName>
     /// <param name="text">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <exception cref="ArgumentException">The text is empty, too long or has other characters.</exception>
     public static EdgeName Of(string text) => new(Guard.Identifier(text, nameof(text)));
+
+    /// <summary>Half way along the sewn edge.</summary>
+    public EdgePlace Middle => new(this, 0.5, isShare: true);
+
+    /// <summary>A place on the edge.</summary>
+    /// <param name="distanceFromStart">Along the sewn edge from its start, darts closed.</param>
+    [Pure]
+    public EdgePlace At(Length distanceFromStart) => new(this, Guard.Millimetres(distanceFromStart, nameof(distanceFromStart)), isShare: false);
+
+    /// <summary>A place on the edge.</summary>
+    /// <param name="share">The part of the sewn edge that lies before it, 0 to 100 %.</param>
+    [Pure]
+    public EdgePlace At(Ratio share) => new(this, Guard.Share(share, nameof(share)), isShare: true);
+
+    /// <summary>A dart on the edge, by its number in the order of the edge, from 1.</summary>
+    /// <param name="number">1 or more.</param>
+    [Pure]
+    public DartName Dart(int number) => new(this, Guard.InRange(number, 1, 99, nameof(number)));
 
     /// <inheritdoc/>
     public bool Equals(EdgeName other) => string.Equals(Text, other.Text, StringComparison.Ordinal);

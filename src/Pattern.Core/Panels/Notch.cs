@@ -6,13 +6,11 @@ namespace Pattern.Core.Panels;
 /// <summary>A mark on an edge that has to meet its twin.</summary>
 public readonly struct Notch
 {
-    private readonly double _fromStartMm;
-
     internal Notch(EdgeName edge, Point2D position, double fromStartMm, int count)
     {
         Edge = edge;
         Position = position;
-        _fromStartMm = fromStartMm;
+        FromStartMm = fromStartMm;
         Count = count;
     }
 
@@ -26,7 +24,20 @@ public readonly struct Notch
     public int Count { get; }
 
     /// <summary>Along the sewn edge from its start, darts closed.</summary>
-    public Length DistanceFromStart => Length.FromMillimeters(_fromStartMm);
+    public Length DistanceFromStart => Length.FromMillimeters(FromStartMm);
 
-    internal double FromStartMm => _fromStartMm;
+    internal double FromStartMm { get; }
+
+    /// <summary>The same mark on an edge that has been moved or redrawn: as far along the sewn edge as before.</summary>
+    internal Notch On(PanelEdge edge) => new(edge.Name, edge.PointAtSewnMm(FromStartMm), FromStartMm, Count);
+
+    /// <summary>The same mark after a dart was taken in around a place: what lay beyond is nearer the start now; what lay within stands at the dart.</summary>
+    internal Notch AfterTakingIn(double middleMm, double halfMm) => new(
+        Edge,
+        Position,
+        FromStartMm <= middleMm - halfMm ? FromStartMm : FromStartMm >= middleMm + halfMm ? FromStartMm - (2 * halfMm) : middleMm - halfMm,
+        Count);
+
+    /// <summary>The same mark after the edge grew at a place: what lay beyond is further from the start now.</summary>
+    internal Notch AfterLettingOut(double atMm, double longerMm) => new(Edge, Position, FromStartMm <= atMm ? FromStartMm : FromStartMm + longerMm, Count);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
@@ -6,18 +7,19 @@ using Pattern.Core.Geometry;
 namespace Pattern.Core.Panels;
 
 /// <summary>One flat part of a block: named edges around it, darts on them, and the grain. Immutable.</summary>
-/// <remarks>The edges run head to tail around the panel, beginning at the top of the centre line: waist, side, hem, centre. A panel
-/// and its mirror image keep that order, so the outline may run either way round.</remarks>
-public sealed class Panel
+/// <remarks>The edges run head to tail around the panel. In a skirt they begin at the top of the centre line: waist, side, hem, centre. A panel
+/// and its mirror image keep that order, so the outline may run either way round. Every verb returns a new panel; landmarks, notches
+/// and grainline travel with it.</remarks>
+public sealed partial class Panel
 {
     private readonly PanelEdge[] _edges;
+    private readonly PanelFeatures _features;
 
-    internal Panel(PanelName name, PanelEdge[] edges, LineSegment grainline, Notch[] notches)
+    internal Panel(PanelName name, PanelEdge[] edges, PanelFeatures features)
     {
         Name = name;
         _edges = edges;
-        Grainline = grainline;
-        Notches = notches;
+        _features = features;
     }
 
     /// <summary>The name of the panel.</summary>
@@ -26,26 +28,39 @@ public sealed class Panel
     /// <summary>The edges in order around the panel, head to tail.</summary>
     public IReadOnlyList<PanelEdge> Edges => _edges;
 
-    /// <summary>All darts of the panel, edge by edge.</summary>
+    /// <summary>All darts that stand on edges, edge by edge.</summary>
     public IEnumerable<Dart> Darts => _edges.SelectMany(edge => edge.Darts);
 
+    /// <summary>The double-pointed darts inside the panel.</summary>
+    public IReadOnlyList<InsideDart> InsideDarts => _features.InsideDarts;
+
+    /// <summary>Named points of the panel.</summary>
+    public IReadOnlyList<Landmark> Landmarks => _features.Landmarks;
+
     /// <summary>Where the straight grain of the cloth lies.</summary>
-    public LineSegment Grainline { get; }
+    public LineSegment Grainline => _features.Grainline;
 
     /// <summary>Marks that have to meet their twins on the panel next to this one.</summary>
-    public IReadOnlyList<Notch> Notches { get; }
+    public IReadOnlyList<Notch> Notches => _features.Notches;
+
+    internal PanelFeatures Features => _features;
+
+    internal PanelEdge[] EdgesRaw => _edges;
+
+    /// <summary>Begins a panel of your own.</summary>
+    [Pure]
+    public static PanelBuilder Named(PanelName name) => new(name);
 
     /// <summary>Returns the edge of that name.</summary>
     /// <exception cref="ConstructionException">The panel has no such edge.</exception>
-    public PanelEdge FindEdge(EdgeName name)
-        => TryFindEdge(name, out PanelEdge? edge)
-            ? edge!
-            : throw new ConstructionException(DiagnosticCode.EdgeNotOnPanel, Name, name, string.Join(", ", _edges.Select(e => e.Name.Text))) { Landmark = name.Text };
+    [Pure]
+    public PanelEdge FindEdge(EdgeName name) => _edges[IndexOf(name)];
 
     /// <summary>Looks for the edge of that name.</summary>
     /// <returns>Whether the panel has it.</returns>
     public bool TryFindEdge(EdgeName name, out PanelEdge? edge)
     {
+        edge = null;
         foreach (PanelEdge candidate in _edges)
         {
             if (candidate.Name == name)
@@ -55,24 +70,65 @@ public sealed class Panel
             }
         }
 
-        edge = null;
         return false;
     }
 
+    /// <summary>Returns the dart of that name.</summary>
+    /// <exception cref="ConstructionException">The panel has no such edge, or the edge no such dart.</exception>
+    [Pure]
+    public Dart FindDart(DartName name)
+    {
+        IReadOnlyList<Dart> darts = FindEdge(name.Edge).Darts;
+        return name.Number >= 1 && name.Number <= darts.Count
+            ? darts[name.Number - 1]
+            : throw new ConstructionException(DiagnosticCode.DartNotOnEdge, name, Name, darts.Count) { Landmark = name.Edge.Text };
+    }
+
     /// <summary>The seam line all around, going down one leg of every dart to its apex and up the other: the cloth outside the darts.</summary>
+    [Pure]
     public CurvePath SeamOutline() => Outline(withCaps: false);
 
     /// <summary>The seam line all around, crossing every dart along its cap: the paper to cut out, before allowances.</summary>
+    /// <exception cref="ConstructionException">A dart is too wide for the seam line that it is pressed onto.</exception>
+    [Pure]
     public CurvePath CapOutline() => Outline(withCaps: true);
+
+    internal int IndexOf(EdgeName name)
+    {
+        for (int i = 0; i < _edges.Length; i++)
+        {
+            if (_edges[i].Name == name)
+            {
+                return i;
+            }
+        }
+
+        throw new ConstructionException(DiagnosticCode.EdgeNotOnPanel, Name, name, string.Join(", ", _edges.Select(e => e.Name.Text))) { Landmark = name.Text };
+    }
 
     private CurvePath Outline(bool withCaps)
     {
-        var segments = new List<PathSegment>(24);
+        int count = 0;
+        foreach (PanelEdge edge in _edges)
+        {
+            foreach (CurvePath stretch in edge.Stretches)
+            {
+                count += stretch.SegmentsRaw.Length;
+            }
+
+            foreach (Dart dart in edge.Darts)
+            {
+                count += withCaps ? dart.Cap.SegmentsRaw.Length : 2;
+            }
+        }
+
+        var segments = new PathSegment[count];
+        int next = 0;
         foreach (PanelEdge edge in _edges)
         {
             for (int i = 0; i < edge.Stretches.Count; i++)
             {
-                segments.AddRange(edge.Stretches[i].SegmentsRaw);
+                Add(edge.Stretches[i].SegmentsRaw, segments, ref next);
                 if (i >= edge.Darts.Count)
                 {
                     continue;
@@ -81,16 +137,23 @@ public sealed class Panel
                 Dart dart = edge.Darts[i];
                 if (withCaps)
                 {
-                    segments.AddRange(dart.Cap.Segments);
+                    Add(dart.Cap.SegmentsRaw, segments, ref next);
                 }
                 else
                 {
-                    segments.Add(PathSegment.FromLine(new LineSegment(dart.CentreLeg, dart.Apex)));
-                    segments.Add(PathSegment.FromLine(new LineSegment(dart.Apex, dart.SideLeg)));
+                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.CentreLeg, dart.Apex));
+                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.Apex, dart.SideLeg));
                 }
             }
         }
 
-        return CurvePath.FromSegments(segments).Closed();
+        // The edges of a panel run head to tail by construction.
+        return CurvePath.Trusted(segments, isClosed: true);
+    }
+
+    private static void Add(PathSegment[] from, PathSegment[] to, ref int next)
+    {
+        from.CopyTo(to, next);
+        next += from.Length;
     }
 }

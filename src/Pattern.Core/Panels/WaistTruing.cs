@@ -17,7 +17,7 @@ internal readonly record struct WaistTarget(
 /// <summary>Trues an edge across any number of darts, exactly.</summary>
 /// <remarks>
 /// <para>The sewn edge is drawn first, darts closed: one cubic from the centre to the side, the fairest between its two end directions, so it has
-/// no corner at a dart by construction. It is split at the darts, whose closed legs stand square to it, and everything
+/// no corner at a dart by construction. It is split at the darts, whose middle lines are upright once open, and everything
 /// beyond a dart is turned open about the apex, the last dart first. That gives the open edge, the apexes and the side point.</para>
 /// <para>Three unknowns, the closed side point and the direction there, meet three conditions: the closed edge has its length, the side
 /// seam has its length, and the open edge is square to the side seam. Moving the side point along the edge changes the first by as much, moving it
@@ -81,12 +81,12 @@ internal sealed class WaistTruing
         return truing;
     }
 
-    /// <summary>The trued edge, opened again at its darts, with their caps.</summary>
-    internal PanelEdge ToEdge(EdgeName name)
+    /// <summary>The trued edge, opened again at its darts.</summary>
+    internal PanelEdge ToEdge(EdgeName name, EdgeRole role)
     {
         int count = _wedges.Length;
         var stretches = new CurvePath[count + 1];
-        var darts = new Dart[count];
+        var darts = new DartShape[count];
         Transform2D opening = Transform2D.Identity;
         double from = 0;
         for (int i = 0; i <= count; i++)
@@ -100,13 +100,12 @@ internal sealed class WaistTruing
             }
 
             Point2D onEdge = _closed.PointAtRaw(to);
-            CurvePath cap = DartCaps.TowardCentre(_closed, to, _apexes[i], _hand * _wedges[i].AngleRad).Transformed(opening);
             Transform2D beyond = Transform2D.RotationRaw(_apexes[i], _open[i]).Then(opening);
-            darts[i] = new Dart(i + 1, opening.Apply(_apexes[i]), opening.Apply(onEdge), beyond.Apply(onEdge), cap);
+            darts[i] = new DartShape(opening.Apply(_apexes[i]), opening.Apply(onEdge), beyond.Apply(onEdge), Toward.Centre);
             opening = beyond;
         }
 
-        return new PanelEdge(name, stretches, darts);
+        return new PanelEdge(name, role, stretches, darts);
     }
 
     private void Solve()
@@ -162,27 +161,46 @@ internal sealed class WaistTruing
         Direction arriving = Direction.FromRadians(x.C);
         _closed = CubicBezier.Between(_target.Start, _target.Leaving, closedEnd, arriving);
         double lengthMm = _closed.LengthMm();
+
+        // Opens what lies beyond the darts seen so far. A dart's middle line is upright with the darts before it open, so its centre leg
+        // meets the closed edge where a line that opening makes upright crosses it.
+        Transform2D opening = Transform2D.Identity;
         for (int i = 0; i < _wedges.Length; i++)
         {
-            double t = _closed.ParameterAtLengthMm(_wedges[i].Share * lengthMm);
-            Direction along = _closed.DirectionAt(t);
-            Direction inward = _hand > 0 ? along.TurnedRight : along.TurnedLeft;
+            DartWedge wedge = _wedges[i];
+            double half = _hand * wedge.IntakeMm / 2;
+            Transform2D closing = opening.Inverted();
+            Line leg = Line.Vertical(new Point2D(wedge.MiddleXMm - half, 0)).Transformed(closing);
+            double t = NextCrossing(leg, i == 0 ? 0 : _splits[i - 1]);
+            Point2D onEdge = opening.Apply(_closed.PointAtRaw(t));
             _splits[i] = t;
-            _apexes[i] = _closed.PointAtRaw(t) + inward.TimesMm(_wedges[i].LegMm);
+            _apexes[i] = closing.Apply(new Point2D(onEdge.XMm + half, onEdge.YMm - wedge.LengthMm));
+            opening = Transform2D.RotationRaw(_apexes[i], _open[i]).Then(opening);
         }
 
-        Point2D openEnd = closedEnd;
-        for (int i = _wedges.Length - 1; i >= 0; i--)
-        {
-            openEnd = Transform2D.RotationRaw(_apexes[i], _open[i]).Apply(openEnd);
-        }
-
+        Point2D openEnd = opening.Apply(closedEnd);
         _side = HipCurves.Vertical(_target.SideFoot, openEnd);
         Direction openArriving = Direction.FromRadians(x.C - (_hand * AllAnglesRad));
         return new Vector3(
             lengthMm - _target.ClosedLengthMm,
             _side.LengthMm() - _target.SideLengthMm,
             SquareTo(_side).TurnRadTo(openArriving) * Scale);
+    }
+
+    private double NextCrossing(in Line line, double after)
+    {
+        _closed.IntersectLine(line, out ParameterHits hits);
+        double next = double.NaN;
+        for (int i = 0; i < hits.Count; i++)
+        {
+            double t = hits[i];
+            if (t >= after && !(t >= next))
+            {
+                next = t;
+            }
+        }
+
+        return next;
     }
 
     /// <summary>The direction of an edge that leaves the panel at the top of a side seam, square to it.</summary>

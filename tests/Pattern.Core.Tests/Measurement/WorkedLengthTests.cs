@@ -66,15 +66,19 @@ public class WorkedLengthTests
     }
 
     [Fact]
-    public void Describe_WorkingOfTenThousandSteps_DoesNotExhaustTheStack()
+    public void Describe_WorkingOfAMillionSteps_DoesNotExhaustTheStack()
     {
-        WorkedLength sum = Ease;
-        for (int i = 0; i < 10_000; i++)
+        WorkedLength part = WorkedLength.Given("part", Length.FromMillimeters(1));
+        WorkedLength sum = part;
+        for (int i = 0; i < 1_000_000; i++)
         {
-            sum += Ease;
+            sum += part;
         }
 
-        Assert.EndsWith("= 10001 in", sum.Describe(TapeStep.Eighth));
+        // The hundred steps that were worked last are printed, what they started from by its value.
+        string text = sum.Describe(TapeStep.Millimeter);
+        Assert.StartsWith("99990.0 + part 0.1 + ", text);
+        Assert.EndsWith(" + part 0.1 = 100000.1 cm", text);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System;
 using Pattern.Core.Diagnostics;
 using UnitsNet;
 
@@ -46,6 +47,15 @@ public sealed record DartPlan
     internal double? LengthMm { get; private init; }
 
     internal double ShorteningMm { get; private init; } = 0.75 * 25.4;
+
+    /// <summary>What was said, lengths in millimetres, whatever the culture.</summary>
+    public override string ToString()
+    {
+        string count = Count is { } darts ? FormattableString.Invariant($"{darts} darts") : "darts as needed";
+        string intake = IntakeMm is { } wide ? FormattableString.Invariant($"intake {wide:0.##} mm") : "intake as the table says";
+        string length = LengthMm is { } deep ? FormattableString.Invariant($"length {deep:0.##} mm") : "usual length";
+        return FormattableString.Invariant($"{count}, {intake}, {length}, each {ShorteningMm:0.##} mm shorter than the one before");
+    }
 
     private static double? Checked(Length? value, double leastMm, string parameter)
         => value is { } given ? Guard.Millimetres(given, leastMm, 500, parameter) : null;

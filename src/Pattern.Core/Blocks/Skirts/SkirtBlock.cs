@@ -50,7 +50,7 @@ public sealed class SkirtBlock
     /// <summary>The steps that built the block, in drafting order.</summary>
     public IReadOnlyList<Step> Steps => _sheet.Steps;
 
-    /// <summary>The named points of the draft, in drafting order, as drawn by hand before truing.</summary>
+    /// <summary>The named points of the draft, in drafting order. Those that truing moved stand where it put them.</summary>
     public IReadOnlyList<Landmark> Landmarks => _sheet.Landmarks;
 
     /// <summary>The lines drawn on the way, in drafting order, as drawn by hand before truing.</summary>
@@ -87,6 +87,25 @@ public sealed class SkirtBlock
     /// <summary>Returns a builder that says everything as this block was drafted, to change something and draft again.</summary>
     [Pure]
     public SkirtBlockBuilder ToBuilder() => new(Body, _options);
+
+    /// <summary>Drafts by hand once more with every distance read off a tape, and says what all that rounding does together.</summary>
+    /// <remarks>A sheet of steps that rounds each instruction owes its reader this: the errors do not simply add up.</remarks>
+    /// <param name="tape">The finest mark that distances are laid off to.</param>
+    [Pure]
+    public IReadOnlyList<TapeEffect> ReadOffTape(TapeStep tape)
+    {
+        SkirtDraft exact = SkirtDraft.Draw(Body, _options, new DraftingSheet());
+        SkirtDraft rounded = SkirtDraft.Draw(Body, _options, new DraftingSheet(tape));
+        double Waist(SkirtDraft draft) => 2 * (draft.Back.HandClosedWaistMm + draft.Front.HandClosedWaistMm);
+        double Hip(SkirtDraft draft) => 2 * draft.Sheet.Find(SkirtNames.CentreFrontLowerHip).Position.XMm;
+        double Sides(SkirtDraft draft) => draft.Back.HandSideLengthMm - draft.Front.HandSideLengthMm;
+        return
+        [
+            new TapeEffect("closed waist", "block", Waist(exact), Waist(rounded), exact.WaistTargetMm),
+            new TapeEffect("hip width", "block", Hip(exact), Hip(rounded), exact.HipTargetMm),
+            new TapeEffect("side seam, back less front", "block", Sides(exact), Sides(rounded), 0),
+        ];
+    }
 
     internal static SkirtBlock Draft(BodyMeasurements body, SkirtOptions options) => new(body, options);
 }

@@ -64,6 +64,7 @@ internal static class SkirtChecks
             list.Length(name + " length", place, dart.LengthMm, quarter.Wedges[i].LengthMm);
             list.Length(name + " legs", place, dart.LegLengthMm(Toward.Centre), dart.LegLengthMm(Toward.Side));
             list.Angle(name + " closed without a corner", place, CheckList.CornerAcrossDartRad(waist, i), 0);
+            list.Length(name + " cap folded onto the seam", place, CheckList.CapOffSeamMm(waist, i), 0);
             list.LengthAtMost(name + " apex above hip line", place, -dart.Apex.YMm, options.Levels.LowerHipMm);
         }
     }
@@ -78,6 +79,10 @@ internal static class SkirtChecks
                 quarter.Hand * (side.End.XMm - panel.FindEdge(EdgeName.Hem).End.XMm),
                 WidthAt(panel, quarter, quarter.CentreLowerHip.Position.YMm)));
         list.LengthAtLeast("narrowest width", place, narrowest, 1);
+
+        // Down one leg of every dart and up the other: simple only where darts lie inside the panel and apart from each other.
+        CurvePath outline = panel.SeamOutline();
+        list.Count("outline with darts crossing itself", place, outline.IsSimple() ? 0 : outline.SelfIntersections().Points.Count, 0);
     }
 
     /// <summary>From the centre edge to the side seam at a height, positive where the side lies on its own side.</summary>

@@ -169,9 +169,11 @@ internal sealed class SkirtDraft
     private void DrawCentreFront()
     {
         WorkedLength drop = _options.CentreFrontDropMm is { } asked ? Given("centre front drop", asked) : Reading.FrontDrop;
-        Front.CentreWaist = _options.Waistline == Waistline.Shaped && drop.ValueMm > 0
-            ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
-            : Front.CentreLevel;
+        Front.CentreWaist = _options.Waistline == Waistline.Level || drop.ValueMm == 0
+            ? Front.CentreLevel
+            : drop.ValueMm > 0
+                ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
+                : Sheet.SquareUp(Front.CentreLevel, Given("centre front rise", -drop.ValueMm), Front.Names.CentreWaist);
     }
 
     private void DrawSide(SkirtQuarter quarter)
@@ -236,7 +238,7 @@ internal sealed class SkirtDraft
         Sheet.Draw(quarter.Names.DartCentre, CurvePath.FromLine(new LineSegment(onWaist, apex)));
         Sheet.Record("Mark half the intake on the waistline either side of {0}: {1}. Join both to {2}.", centreName, half, apexName);
 
-        quarter.Wedges[index] = new DartWedge((index + 1.0) / (count + 1), 2 * halfMm, Sheet.Measure(length));
+        quarter.Wedges[index] = new DartWedge(x, 2 * halfMm, Sheet.Measure(length));
         quarter.HandLegDifferenceMm = Math.Max(quarter.HandLegDifferenceMm, Math.Abs(apex.DistanceMm(centreLeg) - apex.DistanceMm(sideLeg)));
         quarter.HandClosedWaistMm -= Math.Abs(LengthToX(quarter, sideLeg.XMm) - LengthToX(quarter, centreLeg.XMm));
     }

@@ -1,3 +1,4 @@
+using System;
 using Pattern.Core.Diagnostics;
 using UnitsNet;
 
@@ -47,6 +48,10 @@ public sealed record SkirtFit
     internal double CentreBackHemMm { get; private init; }
 
     internal double CentreBackWaistMm { get; private init; }
+
+    /// <summary>All three in millimetres, whatever the culture.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"side hem {SideHemMm:0.##} mm, centre back hem {CentreBackHemMm:0.##} mm, centre back waist {CentreBackWaistMm:0.##} mm");
 
     private static double Checked(Length value, string parameter) => Guard.Millimetres(value, 0, 150, parameter);
 }

@@ -1,3 +1,4 @@
+using System;
 using Pattern.Core.Diagnostics;
 using UnitsNet;
 
@@ -37,6 +38,10 @@ public sealed record SkirtLevels
     internal double UpperHipMm { get; private init; } = 8 * 25.4;
 
     internal double LowerHipMm { get; private init; } = 10 * 25.4;
+
+    /// <summary>All three in millimetres, whatever the culture.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"yoke {YokeMm:0.##} mm, upper hip {UpperHipMm:0.##} mm, lower hip {LowerHipMm:0.##} mm");
 
     private static double Checked(Length value, string parameter) => Guard.Millimetres(value, 10, 1000, parameter);
 }

@@ -9,8 +9,9 @@ namespace Pattern.Core.Blocks;
 /// <summary>Trues the hand draft: exact waistlines, side seams that match, a hem without corners. Makes the panels.</summary>
 internal sealed class SkirtTruing
 {
-    // A hem that comes in is level up to here and sweeps to the side seam from here on: parts of the narrower panel's hem.
-    private const int SweepParts = 6;
+    // A hem that comes in is level up to here and sweeps to the side seam from here on: parts of the narrower panel's hem. A sweep takes
+    // three parts, so two of them leave a quarter of the hem level.
+    private const int SweepParts = 8;
 
     private readonly SkirtDraft _draft;
     private readonly double _sideLengthMm;
@@ -57,7 +58,13 @@ internal sealed class SkirtTruing
 
     private Panel ToPanel(SkirtQuarter quarter, WaistTruing waist, int notchCount)
     {
-        PanelEdge waistEdge = waist.ToEdge(EdgeName.Waist);
+        PanelEdge waistEdge = waist.ToEdge(EdgeName.Waist, EdgeRole.Opening);
+        foreach (Dart dart in waistEdge.Darts)
+        {
+            // A dart that cannot be folded onto its own seam line is refused here, not when somebody draws it.
+            _ = dart.Cap;
+        }
+
         CubicBezier? sideBelow = quarter.SideSeamBelow is { } below ? Swept(below) : null;
         CubicBezier? centreBelow = quarter.CentreSeamBelow is { } centre ? Swept(centre) : null;
         Point2D sideHem = sideBelow?.End ?? quarter.SideHem.Position;
@@ -76,12 +83,20 @@ internal sealed class SkirtTruing
             quarter.Names.Panel,
             [
                 waistEdge,
-                new PanelEdge(EdgeName.SideSeam, side),
-                new PanelEdge(EdgeName.Hem, Hem(quarter, sideHem, sideBelow, centreHem, centreBelow)),
-                new PanelEdge(EdgeName.Centre, Centre(quarter, centreHem, centreBelow)),
+                new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, side),
+                new PanelEdge(EdgeName.Hem, EdgeRole.Hem, Hem(quarter, sideHem, sideBelow, centreHem, centreBelow)),
+                new PanelEdge(EdgeName.Centre, EdgeRole.Centre, Centre(quarter, centreHem, centreBelow)),
             ],
-            Grainline(quarter),
-            [new Notch(EdgeName.SideSeam, _draft.SideLowerHip, hipFromWaistMm, notchCount)]);
+            new PanelFeatures(
+                Grainline(quarter),
+                [new Notch(EdgeName.SideSeam, _draft.SideLowerHip, hipFromWaistMm, notchCount)],
+                [
+                    quarter.CentreWaist,
+                    new Landmark(quarter.SideWaist.Name, waistEdge.End),
+                    new Landmark(SkirtNames.SideLowerHip, _draft.SideLowerHip),
+                    quarter.CentreLowerHip,
+                ],
+                []));
     }
 
     /// <summary>Lengthens a seam that comes in until a hem square to it sweeps smoothly into the level hem.</summary>
@@ -213,17 +228,30 @@ internal sealed class SkirtTruing
         string name = panel.Name.Text;
         PanelEdge waist = panel.FindEdge(EdgeName.Waist);
         sheet.Record(
-            "True the {0} waistline with its darts closed: it measured {1} and becomes {2}.",
+            "True the {0} waistline with its darts closed: {1}, {2}.",
             name,
             WorkedLength.DrawnMm("by hand", quarter.HandClosedWaistMm),
-            WorkedLength.DrawnMm("closed", waist.SewnLengthMm()));
+            WorkedLength.DrawnMm("trued", waist.SewnLengthMm()));
         sheet.Record(
-            "True the {0} side seam from the upper hip to the waist: it measured {1} and becomes {2}, the same on back and front; {3} moves by {4}.",
+            "True the {0} side seam from the upper hip to the waist: {1}, {2}, the same on back and front. {3} has {4}.",
             name,
             WorkedLength.DrawnMm("by hand", quarter.HandSideLengthMm),
             WorkedLength.DrawnMm("trued", _sideLengthMm),
             quarter.SideWaist.Name,
             WorkedLength.DrawnMm("moved", quarter.SideWaist.Position.DistanceMm(waist.End)));
+        sheet.Move(quarter.SideWaist.Name, waist.End);
+        foreach (Dart dart in waist.Darts)
+        {
+            (LandmarkName centre, LandmarkName apex) = quarter.Names.Darts[dart.Number - 1];
+            sheet.Record(
+                "Draw the legs of {0} again, both equal, from the trued waistline to {1}, which has {2}.",
+                centre,
+                apex,
+                WorkedLength.DrawnMm("moved", sheet.Find(apex).Position.DistanceMm(dart.Apex)));
+            sheet.Move(centre, dart.MiddleOfIntake);
+            sheet.Move(apex, dart.Apex);
+        }
+
         if (quarter.SideSeamBelow is not null || quarter.CentreSeamBelow is not null)
         {
             sheet.Record("Sweep the {0} hem until it meets its seams square. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.", name);

@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.Contracts;
 
 namespace Pattern.Core.Geometry;
 
@@ -43,6 +44,7 @@ public unsafe struct CurveIntersections
     /// <summary>One of the stretches.</summary>
     /// <param name="index">From 0 to less than <see cref="OverlapCount"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such stretch.</exception>
+    [Pure]
     public readonly Overlap OverlapAt(int index)
     {
         Diagnostics.Guard.InRange(index, 0, OverlapCount - 1, nameof(index));

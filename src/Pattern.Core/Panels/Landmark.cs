@@ -1,8 +1,8 @@
 using Pattern.Core.Geometry;
 
-namespace Pattern.Core.Drafting;
+namespace Pattern.Core.Panels;
 
-/// <summary>A named point on the draft.</summary>
+/// <summary>A named point of a draft or a panel.</summary>
 public readonly struct Landmark
 {
     internal Landmark(LandmarkName name, Point2D position)
@@ -14,7 +14,7 @@ public readonly struct Landmark
     /// <summary>What the point is called.</summary>
     public LandmarkName Name { get; }
 
-    /// <summary>Where it lies on the sheet: x to the right, y up, from the first landmark of the draft.</summary>
+    /// <summary>Where it lies: x to the right, y up.</summary>
     public Point2D Position { get; }
 
     /// <summary>The name and the position in millimetres.</summary>

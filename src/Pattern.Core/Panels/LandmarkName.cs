@@ -1,7 +1,7 @@
 using System;
 using Pattern.Core.Diagnostics;
 
-namespace Pattern.Core.Drafting;
+namespace Pattern.Core.Panels;
 
 /// <summary>The name of a point on the draft, such as "CB waist level". Two names are equal when their text is.</summary>
 public sealed class LandmarkName : IEquatable<LandmarkName>

@@ -1,0 +1,95 @@
+#:project ../../src/Pattern.Core/Pattern.Core.csproj
+#:property PublishAot=false
+
+// Drafts a skirt block, proves it and draws it at full size.
+//
+//   dotnet run docs/samples/first-skirt.cs
+//   dotnet run docs/samples/first-skirt.cs -- --waist "29 1/2 in" --hip "39 3/4 in" --length "26 in" --out out
+//
+// Exit code 0: drafted, and every check passed. 1: nothing was written, and the message says why. 2: drawn, but a check failed: do not cut.
+
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Linq;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
+using Pattern.Core.Output;
+using UnitsNet;
+using UnitsNet.Units;
+
+const string usage = """
+    --waist "29 1/2 in"  --hip "39 3/4 in"  --length "26 in"
+    [--ease "1 in"]  [--waist-ease "0 in"]  [--table FILE.csv]  [--unit in|cm]  [--out DIR]
+    """;
+string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--out"];
+
+try
+{
+    Dictionary<string, string> asked = ReadArguments();
+    LengthUnit unit = ReadUnit(asked);
+    SkirtBlock block = Describe(asked, unit).Draft();
+    string steps = block.ToStepsText(TapeStep.For(unit));
+
+    // All three are complete before the first is written.
+    IReadOnlyList<string> files = OutputFolder.At(asked.GetValueOrDefault("--out", "out"))
+        .With("skirt.svg", block.Draw().ToSvg())
+        .With("steps.txt", steps)
+        .With("report.csv", block.Report.ToCsv())
+        .Save();
+
+    Console.Write(steps);
+    Console.WriteLine();
+    Console.WriteLine("Written: " + string.Join(", ", files));
+    return block.Report.Passed ? 0 : 2;
+}
+catch (Exception e) when (e is FormatException or ArgumentException or ConstructionException or IOException or UnauthorizedAccessException)
+{
+    Console.Error.WriteLine(e.Message);
+    return 1;
+}
+
+SkirtBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
+{
+    // Rosalind is one of the cast of our theatre; her measurements serve where none are given.
+    bool isForRosalind = !asked.ContainsKey("--waist") && !asked.ContainsKey("--hip");
+    var body = BodyMeasurements.In(unit);
+    body = isForRosalind
+        ? body.Named("Rosalind").With(BodyMeasurement.WaistGirth, "29 1/2 in").With(BodyMeasurement.HipGirth, "39 3/4 in")
+        : body;
+    body = asked.TryGetValue("--waist", out string? waist) ? body.With(BodyMeasurement.WaistGirth, waist) : body;
+    body = asked.TryGetValue("--hip", out string? hip) ? body.With(BodyMeasurement.HipGirth, hip) : body;
+
+    Length LengthOf(string option, string usual) => Tape.Parse(asked.GetValueOrDefault(option, usual), unit);
+    SkirtBlockBuilder skirt = SkirtBlock.For(body)
+        .WithLength(LengthOf("--length", "26 in"))
+        .WithHipEase(LengthOf("--ease", "1 in"))
+        .WithWaistEase(LengthOf("--waist-ease", "0 in"));
+
+    // A table that does not name its unit is read in the one given here, and refused where none is.
+    return asked.TryGetValue("--table", out string? table)
+        ? skirt.ShapedBy(ShapingTable.FromCsv(File.ReadAllText(table), new ShapingCsvOptions { Unit = asked.ContainsKey("--unit") ? unit : null }))
+        : skirt;
+}
+
+Dictionary<string, string> ReadArguments()
+{
+    var asked = new Dictionary<string, string>();
+    for (int i = 0; i < args.Length; i += 2)
+    {
+        if (!known.Contains(args[i]) || i + 1 == args.Length || !asked.TryAdd(args[i], args[i + 1]))
+        {
+            throw new FormatException($"\"{args[i]}\" is unknown, has no value, or is given twice. Use:{Environment.NewLine}{usage}");
+        }
+    }
+
+    return asked;
+}
+
+static LengthUnit ReadUnit(Dictionary<string, string> asked) => asked.GetValueOrDefault("--unit", "in") switch
+{
+    "in" => LengthUnit.Inch,
+    "cm" => LengthUnit.Centimeter,
+    string other => throw new FormatException($"\"{other}\" is no unit of this command. Use in or cm."),
+};

@@ -1,0 +1,207 @@
+using System;
+using System.Collections.Generic;
+using System.Text;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
+using UnitsNet.Units;
+
+namespace Pattern.Core.Blocks;
+
+/// <summary>Reads a shaping table from comma-separated text: remarks and directives, a line of column names, rows.</summary>
+/// <remarks>A line that starts with <c># word:</c> is a directive, any other line that starts with <c>#</c> a remark; blank lines are skipped. A cell may be
+/// quoted as in RFC 4180; an inch mark inside an unquoted cell is itself. Case never matters, except in the name.</remarks>
+internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
+{
+    private readonly HashSet<string> _said = new(StringComparer.Ordinal);
+    private readonly List<ShapingRow> _rows = [];
+    private LengthUnit? _unit = options.Unit is null ? null : Tape.KnownUnit(options.Unit.Value, nameof(options));
+    private ShapingLookup _lookup = options.Lookup;
+    private ShapingOutside _outside = options.Outside;
+    private string _name = options.Name;
+
+    // For each column in the text, its place in ShapingColumns.Names.
+    private int[]? _columns;
+
+    internal TabulatedShaping Read()
+    {
+        string[] lines = text.TrimStart('\uFEFF').Replace("\r\n", "\n").Replace('\r', '\n').Split('\n');
+        for (int i = 0; i < lines.Length; i++)
+        {
+            string line = lines[i].Trim();
+            if (line.Length == 0)
+            {
+                continue;
+            }
+
+            if (line[0] == '#')
+            {
+                ReadRemark(line.Substring(1), i + 1);
+            }
+            else if (_columns is null)
+            {
+                _columns = ReadHeader(Split(line, i + 1), i + 1);
+            }
+            else
+            {
+                ReadRow(Split(line, i + 1), i + 1, _columns);
+            }
+        }
+
+        if (_rows.Count == 0)
+        {
+            throw Wrong(DiagnosticCode.ShapingTableEmpty, _name);
+        }
+
+        return TabulatedShaping.FromChecked(_unit!.Value, _rows.ToArray()).Named(_name).ReadBy(_lookup).Outside(_outside);
+    }
+
+    private static FormatException Wrong(DiagnosticCode code, params object[] facts) => new(MessageRegistry.Format(code, facts));
+
+    private static string Place(int line, int column, string name)
+        => FormattableString.Invariant($"line {line}, column {column + 1} ({name})");
+
+    private static int[] ReadHeader(List<string> names, int line)
+    {
+        var columns = new int[names.Count];
+        for (int i = 0; i < columns.Length; i++)
+        {
+            columns[i] = Array.FindIndex(ShapingColumns.Names, name => string.Equals(name, names[i], StringComparison.OrdinalIgnoreCase));
+            if (columns[i] < 0)
+            {
+                throw Wrong(DiagnosticCode.ShapingColumnUnknown, Place(line, i, names[i]), string.Join(",", ShapingColumns.Names));
+            }
+
+            if (Array.IndexOf(columns, columns[i]) < i)
+            {
+                throw Wrong(DiagnosticCode.ShapingColumnTwice, Place(line, i, names[i]));
+            }
+        }
+
+        foreach (string name in ShapingColumns.Names)
+        {
+            if (Array.IndexOf(columns, Array.IndexOf(ShapingColumns.Names, name)) < 0)
+            {
+                throw Wrong(DiagnosticCode.ShapingColumnMissing, line, name, string.Join(",", ShapingColumns.Names));
+            }
+        }
+
+        return columns;
+    }
+
+    private static List<string> Split(string line, int number)
+    {
+        var cells = new List<string>();
+        var cell = new StringBuilder();
+        int at = 0;
+        while (true)
+        {
+            while (at < line.Length && line[at] == ' ')
+            {
+                at++;
+            }
+
+            at = at < line.Length && line[at] == '"' ? ReadQuoted(line, number, at, cells.Count, cell) : at;
+            while (at < line.Length && line[at] != ',')
+            {
+                cell.Append(line[at++]);
+            }
+
+            cells.Add(cell.ToString().Trim());
+            cell.Clear();
+            if (at++ >= line.Length)
+            {
+                return cells;
+            }
+        }
+    }
+
+    // Returns the place after the closing quote.
+    private static int ReadQuoted(string line, int number, int at, int column, StringBuilder cell)
+    {
+        for (int i = at + 1; i < line.Length; i++)
+        {
+            if (line[i] != '"')
+            {
+                cell.Append(line[i]);
+            }
+            else if (i + 1 < line.Length && line[i + 1] == '"')
+            {
+                cell.Append(line[i++]);
+            }
+            else
+            {
+                return i + 1;
+            }
+        }
+
+        throw Wrong(DiagnosticCode.ShapingQuoteOpen, number, column + 1);
+    }
+
+    private void ReadRemark(string remark, int line)
+    {
+        int colon = remark.IndexOf(':');
+        string word = colon < 0 ? string.Empty : remark.Substring(0, colon).Trim().ToLowerInvariant();
+        if (word.Length == 0 || word.IndexOfAny([' ', '#', '\t']) >= 0)
+        {
+            return;
+        }
+
+        string value = remark.Substring(colon + 1).Trim();
+        if (_columns is not null)
+        {
+            throw Wrong(DiagnosticCode.ShapingDirectiveLate, line, word);
+        }
+
+        if (!_said.Add(word))
+        {
+            throw Wrong(DiagnosticCode.ShapingDirectiveTwice, line, word);
+        }
+
+        switch (word)
+        {
+            case "name":
+                _name = value.Length > 0 ? value : throw Wrong(DiagnosticCode.ShapingDirectiveWrong, line, word, value, "a name");
+                break;
+            case "unit":
+                _unit = ShapingCsvWords.Unit(value.ToLowerInvariant()) ?? throw Wrong(DiagnosticCode.ShapingDirectiveWrong, line, word, value, "in, cm or mm");
+                break;
+            case "lookup":
+                _lookup = ShapingCsvWords.Lookup(value.ToLowerInvariant()) ?? throw Wrong(DiagnosticCode.ShapingDirectiveWrong, line, word, value, "nearest, at-or-above or interpolated");
+                break;
+            case "outside":
+                _outside = ShapingCsvWords.Outside(value.ToLowerInvariant()) ?? throw Wrong(DiagnosticCode.ShapingDirectiveWrong, line, word, value, "refuse or clamp");
+                break;
+            default:
+                throw Wrong(DiagnosticCode.ShapingDirectiveUnknown, line, word);
+        }
+    }
+
+    private void ReadRow(List<string> cells, int line, int[] columns)
+    {
+        LengthUnit unit = _unit ?? throw Wrong(DiagnosticCode.ShapingUnitMissing, line);
+        if (cells.Count != columns.Length)
+        {
+            throw Wrong(DiagnosticCode.ShapingCellsMiscounted, line, cells.Count, columns.Length);
+        }
+
+        double[] figuresMm = new double[columns.Length];
+        for (int i = 0; i < columns.Length; i++)
+        {
+            TapeReading reading = TapeReader.Read(cells[i], unit);
+            figuresMm[columns[i]] = reading.IsLength
+                ? reading.Millimetres
+                : throw new FormatException(ShapingColumns.Unreadable(Place(line, i, ShapingColumns.Names[columns[i]]), reading));
+        }
+
+        string? fault = ShapingColumns.Fault(
+            figuresMm,
+            _rows.Count == 0 ? null : _rows[_rows.Count - 1],
+            column => Place(line, Array.IndexOf(columns, column), ShapingColumns.Names[column]));
+        if (fault is not null)
+        {
+            throw new FormatException(fault);
+        }
+
+        _rows.Add(ShapingRow.FromMm(figuresMm));
+    }
+}

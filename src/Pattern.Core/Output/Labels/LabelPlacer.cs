@@ -1,0 +1,192 @@
+using System;
+using System.Collections.Generic;
+using Pattern.Core.Geometry;
+
+namespace Pattern.Core.Output;
+
+/// <summary>Finds places for labels where they cover no line, no point, no other label, and do not leave the sheet.</summary>
+/// <remarks>Greedy and deterministic: labels are placed in the order in which they are asked for, each in the first free place of its list, at its full size or a
+/// smaller one. A label of a point that finds none goes farther away and is joined to the point by a thin line. All lines have to be known
+/// before the first label is placed.</remarks>
+internal sealed class LabelPlacer
+{
+    private const double FlatteningMm = 0.05;
+    private const double LabelGapMm = 0.8;
+
+    private static readonly double[] Shrinking = [1, 0.88, 0.78];
+    private static readonly double[] LeaderLengthsMm = [7, 11, 16, 22, 30, 40, 52, 66, 82, 100, 130, 170, 220];
+    private const int LeaderDirections = 24;
+
+    private readonly BoundingBox _sheet;
+    private readonly List<Obstacle> _obstacles = [];
+    private readonly List<LabelBox> _labels = [];
+
+    internal LabelPlacer(in BoundingBox sheet) => _sheet = sheet;
+
+    /// <summary>Keeps labels off a mark.</summary>
+    internal void Avoid(DrawingMark mark)
+    {
+        switch (mark)
+        {
+            case PathMark path:
+                Avoid(path.Path, path.Role.WeightMm / 2);
+                foreach (CurvePath head in path.ArrowHeads())
+                {
+                    Avoid(head, path.Role.WeightMm / 2);
+                }
+
+                break;
+            case PointMark point:
+                _obstacles.Add(new Obstacle([point.Position, point.Position], point.DiameterMm / 2));
+                break;
+            case TextMark text:
+                _labels.Add(text.Box);
+                break;
+        }
+    }
+
+    /// <summary>Places a label at one of its spots.</summary>
+    /// <returns>The label, or null where none of the spots is free even at the smallest size.</returns>
+    internal TextMark? TryPlace(string text, double sizeMm, TextWeight weight, Ink ink, IReadOnlyList<LabelSpot> spots)
+    {
+        foreach (double factor in Shrinking)
+        {
+            foreach (LabelSpot spot in spots)
+            {
+                TextMark label = spot.Set(text, factor * sizeMm, weight, ink);
+                if (IsFree(label.Box))
+                {
+                    _labels.Add(label.Box);
+                    return label;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Places the label of a point beside it or, joined to it by a line, farther away.</summary>
+    /// <returns>The label, and the line that joins it or null; nothing where the sheet is full.</returns>
+    internal (TextMark? Label, PathMark? Leader) PlaceBeside(string text, double sizeMm, Ink ink, Point2D point, Direction first, double gapMm)
+    {
+        TextMark? beside = TryPlace(text, sizeMm, TextWeight.Regular, ink, [.. LabelSpot.Around(point, first, gapMm)]);
+        if (beside is not null)
+        {
+            return (beside, null);
+        }
+
+        foreach (double reachMm in LeaderLengthsMm)
+        {
+            for (int i = 0; i < LeaderDirections; i++)
+            {
+                // Alternately to either side of the preferred direction.
+                double turn = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1) * (2 * Math.PI / LeaderDirections);
+                Direction away = first.TurnedRad(turn);
+                TextMark label = LabelSpot.Beside(point, away, reachMm).Set(text, Shrinking[1] * sizeMm, TextWeight.Regular, ink);
+                LabelBox box = label.Box;
+                if (!IsFree(box))
+                {
+                    continue;
+                }
+
+                Point2D end = box.NearestTo(point);
+                Direction along = point.DirectionTo(end);
+                var leader = new LineSegment(point + along.TimesMm(gapMm * 0.6), end + along.TimesMm(-LabelGapMm));
+                if (MeetsLabel(leader))
+                {
+                    continue;
+                }
+
+                _labels.Add(box);
+                var mark = new PathMark(CurvePath.FromLine(leader), LineRole.Leader);
+                Avoid(mark);
+                return (label, mark);
+            }
+        }
+
+        return (null, null);
+    }
+
+    private bool IsFree(in LabelBox box)
+    {
+        BoundingBox bounds = box.Bounds;
+        if (bounds.LeftMm < _sheet.LeftMm || bounds.RightMm > _sheet.RightMm || bounds.BottomMm < _sheet.BottomMm || bounds.TopMm > _sheet.TopMm)
+        {
+            return false;
+        }
+
+        LabelBox roomy = box.Grown(LabelGapMm);
+        foreach (LabelBox label in _labels)
+        {
+            if (roomy.Meets(label))
+            {
+                return false;
+            }
+        }
+
+        foreach (Obstacle obstacle in _obstacles)
+        {
+            if (obstacle.Meets(box, bounds))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool MeetsLabel(in LineSegment leader)
+    {
+        foreach (LabelBox label in _labels)
+        {
+            if (label.Grown(LabelGapMm / 2).Meets(leader.Start, leader.End))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void Avoid(CurvePath path, double halfWidthMm) => _obstacles.Add(new Obstacle(Flattening.Of(path, FlatteningMm), halfWidthMm + FlatteningMm));
+
+    /// <summary>A line of straight pieces with a width.</summary>
+    private sealed class Obstacle
+    {
+        private readonly Point2D[] _points;
+        private readonly double _halfWidthMm;
+        private readonly BoundingBox _bounds;
+
+        internal Obstacle(Point2D[] points, double halfWidthMm)
+        {
+            _points = points;
+            _halfWidthMm = halfWidthMm;
+            _bounds = BoundingBox.Around(points[0], points[0]);
+            foreach (Point2D point in points)
+            {
+                _bounds = _bounds.Including(point.XMm, point.YMm);
+            }
+
+            _bounds = _bounds.Including(_bounds.LeftMm - halfWidthMm, _bounds.BottomMm - halfWidthMm).Including(_bounds.RightMm + halfWidthMm, _bounds.TopMm + halfWidthMm);
+        }
+
+        internal bool Meets(in LabelBox box, in BoundingBox bounds)
+        {
+            if (!_bounds.Overlaps(bounds))
+            {
+                return false;
+            }
+
+            LabelBox grown = box.Grown(_halfWidthMm);
+            for (int i = 1; i < _points.Length; i++)
+            {
+                if (grown.Meets(_points[i - 1], _points[i]))
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
+}

@@ -1,0 +1,83 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using UnitsNet;
+
+namespace Pattern.Core.Output;
+
+/// <summary>What a line on a drawing is for, and how it is drawn for that: weight, dash and ink.</summary>
+/// <remarks>Weights and dashes alone tell the roles apart, so a copy in black and white says the same. There is one object per role.</remarks>
+public sealed class LineRole
+{
+    private readonly double[] _dashesMm;
+
+    private LineRole(string name, double weightMm, Ink ink, params double[] dashesMm)
+    {
+        Name = name;
+        WeightMm = weightMm;
+        Ink = ink;
+        _dashesMm = dashesMm;
+        Dashes = Array.AsReadOnly(dashesMm.Select(dash => Length.FromMillimeters(dash)).ToArray());
+    }
+
+    /// <summary>Where cloth is sewn: the strongest line.</summary>
+    public static LineRole Seam { get; } = new("seam line", 0.9, Ink.Strong);
+
+    /// <summary>A leg of a dart, sewn to the other leg.</summary>
+    public static LineRole DartLeg { get; } = new("dart leg", 0.6, Ink.Strong);
+
+    /// <summary>The edge across the intake of a dart.</summary>
+    public static LineRole DartCap { get; } = new("dart cap", 0.6, Ink.Strong);
+
+    /// <summary>Where cloth is folded: long dash, short dash.</summary>
+    public static LineRole Fold { get; } = new("fold line", 0.35, Ink.Strong, 7, 2, 2, 2);
+
+    /// <summary>A mark across an edge that has to meet its twin.</summary>
+    public static LineRole Notch { get; } = new("notch", 0.6, Ink.Strong);
+
+    /// <summary>The direction of the straight grain.</summary>
+    public static LineRole Grain { get; } = new("grainline", 0.5, Ink.Cool);
+
+    /// <summary>The waistline that this block could have instead: dashed.</summary>
+    public static LineRole OtherWaistline { get; } = new("other waistline", 0.35, Ink.Middle, 4, 2.5);
+
+    /// <summary>A level across the body.</summary>
+    public static LineRole Level { get; } = new("level", 0.25, Ink.Quiet);
+
+    /// <summary>A line drawn on the way.</summary>
+    public static LineRole Construction { get; } = new("construction line", 0.2, Ink.Quiet, 3, 1.5);
+
+    /// <summary>A seam line as a hand drew it before truing: dots.</summary>
+    public static LineRole HandDrawn { get; } = new("hand-drawn line", 0.2, Ink.Quiet, 0.6, 1.2);
+
+    /// <summary>From a point to its name, where the name found no room beside it.</summary>
+    public static LineRole Leader { get; } = new("leader", 0.15, Ink.Quiet);
+
+    /// <summary>The outline of a test square and the marks on it.</summary>
+    public static LineRole TestSquare { get; } = new("test square", 0.35, Ink.Strong);
+
+    /// <summary>A rule between parts of the title block.</summary>
+    public static LineRole Rule { get; } = new("rule", 0.3, Ink.Strong);
+
+    /// <summary>The heavy frame around a drawing that must not be cut.</summary>
+    public static LineRole Warning { get; } = new("warning", 3, Ink.Accent);
+
+    /// <summary>The name in lower-case words.</summary>
+    public string Name { get; }
+
+    /// <summary>How wide the line is drawn.</summary>
+    public Length Weight => Length.FromMillimeters(WeightMm);
+
+    /// <summary>Dash, gap, dash, gap and so on along the line; none for a line that runs through.</summary>
+    public IReadOnlyList<Length> Dashes { get; }
+
+    /// <summary>The colour.</summary>
+    public Ink Ink { get; }
+
+    internal double WeightMm { get; }
+
+    internal IReadOnlyList<double> DashesMm => _dashesMm;
+
+    /// <summary>Returns <see cref="Name"/>.</summary>
+    public override string ToString() => Name;
+}

@@ -1,0 +1,162 @@
+using System;
+using System.Collections.Generic;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Drafting;
+using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Output;
+
+/// <summary>All lines and points of a skirt block, as marks.</summary>
+internal sealed class SkirtLines
+{
+    private const double NotchMm = 7;
+    private const double BetweenNotchesMm = 5;
+    private const double LandmarkMm = 1.6;
+
+    internal SkirtLines(SkirtBlock block)
+    {
+        foreach (ConstructionLine line in block.ConstructionLines)
+        {
+            (line.Role == ConstructionRole.Level ? Levels : Construction).Add(new PathMark(line.Path, RoleOf(line.Role)));
+        }
+
+        foreach (Landmark landmark in block.Landmarks)
+        {
+            Landmarks.Add(new PointMark(landmark.Position, LandmarkMm, Ink.Middle));
+        }
+
+        AddPanel(block.Back);
+        AddPanel(block.Front);
+        AddOtherWaistline(block);
+    }
+
+    internal List<DrawingMark> Seams { get; } = [];
+
+    internal List<DrawingMark> Darts { get; } = [];
+
+    internal List<DrawingMark> Notches { get; } = [];
+
+    internal List<DrawingMark> Grainlines { get; } = [];
+
+    internal List<DrawingMark> Construction { get; } = [];
+
+    internal List<DrawingMark> Levels { get; } = [];
+
+    internal List<DrawingMark> OtherWaistline { get; } = [];
+
+    internal List<DrawingMark> Landmarks { get; } = [];
+
+    /// <summary>What is not drawn because this body cannot have it, and why; a sentence each.</summary>
+    internal List<string> LeftOut { get; } = [];
+
+    /// <summary>Whether the inside of a panel lies to the left of its edges.</summary>
+    internal static Side InsideOf(Panel panel) => panel.SeamOutline().SignedAreaMm2 > 0 ? Side.Left : Side.Right;
+
+    private static LineRole RoleOf(ConstructionRole role) => role switch
+    {
+        ConstructionRole.Level => LineRole.Level,
+        ConstructionRole.HandDrawn => LineRole.HandDrawn,
+        _ => LineRole.Construction,
+    };
+
+    private void AddPanel(Panel panel)
+    {
+        foreach (PanelEdge edge in panel.Edges)
+        {
+            foreach (CurvePath stretch in edge.Stretches)
+            {
+                Seams.Add(new PathMark(stretch, LineRole.Seam, MarkFacts.OfSeam(panel.Name, edge.Name)));
+            }
+        }
+
+        foreach (Dart dart in panel.Darts)
+        {
+            AddDart(panel.Name, dart);
+        }
+
+        foreach (Notch notch in panel.Notches)
+        {
+            AddNotch(panel, notch);
+        }
+
+        Grainlines.Add(new PathMark(CurvePath.FromLine(panel.Grainline), LineRole.Grain, null, ArrowEnds.Both));
+    }
+
+    private void AddDart(PanelName panel, Dart dart)
+    {
+        Darts.Add(new PathMark(Line(dart.CentreLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel, dart.Number, Toward.Centre)));
+        Darts.Add(new PathMark(Line(dart.SideLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel, dart.Number, Toward.Side)));
+        CurvePath cap;
+        try
+        {
+            cap = dart.Cap;
+        }
+        catch (ConstructionException refusal)
+        {
+            LeftOut.Add(FormattableString.Invariant($"The cap of {panel} dart {dart.Number} cannot be drawn. {refusal.Message}"));
+            return;
+        }
+
+        Darts.Add(new PathMark(cap, LineRole.DartCap, MarkFacts.OfDartCap(panel, dart.Number, dart.PressedToward)));
+        Darts.Add(new PathMark(Line(dart.Apex, FoldOf(dart, cap)), LineRole.Fold));
+    }
+
+    private void AddNotch(Panel panel, Notch notch)
+    {
+        CurvePath edge = panel.FindEdge(notch.Edge).Stretches[0];
+        int index = edge.Locate(notch.FromStartMm, out double t);
+        Direction along = edge.SegmentsRaw[index].DirectionAtRaw(t);
+        Direction inward = InsideOf(panel) == Side.Left ? along.TurnedLeft : along.TurnedRight;
+        for (int i = 0; i < notch.Count; i++)
+        {
+            Point2D foot = notch.Position + along.TimesMm((i - ((notch.Count - 1) / 2.0)) * BetweenNotchesMm);
+            Notches.Add(new PathMark(Line(foot, foot + inward.TimesMm(NotchMm)), LineRole.Notch));
+        }
+    }
+
+    private void AddOtherWaistline(SkirtBlock block)
+    {
+        Waistline other = block.Waistline == Waistline.Shaped ? Waistline.Level : Waistline.Shaped;
+        SkirtBlock drafted;
+        try
+        {
+            drafted = block.ToBuilder().WithWaistline(other).Draft();
+        }
+        catch (ConstructionException refusal)
+        {
+            LeftOut.Add("The other waistline cannot be drawn. " + refusal.Message);
+            return;
+        }
+
+        foreach (Panel panel in new[] { drafted.Back, drafted.Front })
+        {
+            foreach (CurvePath stretch in panel.FindEdge(EdgeName.Waist).Stretches)
+            {
+                OtherWaistline.Add(new PathMark(stretch, LineRole.OtherWaistline));
+            }
+        }
+    }
+
+    // The cap runs from leg to leg over the fold: its corner on the line that halves the dart.
+    private static Point2D FoldOf(Dart dart, CurvePath cap)
+    {
+        Vector2D half = dart.MiddleOfIntake - dart.Apex;
+        Point2D nearest = cap.Start;
+        double least = double.PositiveInfinity;
+        foreach (PathSegment segment in cap.SegmentsRaw)
+        {
+            double away = Math.Abs(half.CrossMm2(segment.End - dart.Apex));
+            if (away < least)
+            {
+                least = away;
+                nearest = segment.End;
+            }
+        }
+
+        return nearest;
+    }
+
+    private static CurvePath Line(in Point2D from, in Point2D to) => CurvePath.FromLine(new LineSegment(from, to));
+}

@@ -1,0 +1,117 @@
+using System.Collections.Generic;
+using Pattern.Core.Blocks;
+using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Output;
+
+/// <summary>Lays out the sheet of one skirt block.</summary>
+internal sealed class SkirtSheet
+{
+    private const double MarginMm = 14;
+    private const double AboveMm = 24;
+    private const double BelowMm = 20;
+
+    private readonly SkirtBlock _block;
+    private readonly CheckReport _report;
+    private readonly DrawingOptions _options;
+    private readonly TapeFigures _figures;
+    private readonly SkirtLines _lines;
+
+    /// <summary>The report comes apart from the block so that a test can draw a failed one.</summary>
+    internal SkirtSheet(SkirtBlock block, CheckReport report, DrawingOptions options)
+    {
+        _block = block;
+        _report = report;
+        _options = options;
+        _figures = new TapeFigures(options.Tape ?? TapeStep.For(block.Body.Unit), TapeStyle.Typographic);
+        _lines = new SkirtLines(block);
+    }
+
+    private IEnumerable<List<DrawingMark>> DrawnLines =>
+    [
+        _lines.Construction, _lines.Levels, _lines.OtherWaistline, _lines.Grainlines, _lines.Darts, _lines.Seams, _lines.Notches, _lines.Landmarks,
+    ];
+
+    internal Drawing Draw()
+    {
+        BoundingBox content = Content();
+        double left = content.LeftMm - SkirtLabels.RoomLeft(_block) - MarginMm;
+        double right = content.RightMm + SkirtLabels.RoomRight(_block) + MarginMm;
+        double missing = TitleBlock.LeastWidthMm + (2 * MarginMm) - (right - left);
+        if (missing > 0)
+        {
+            left -= missing / 2;
+            right += missing / 2;
+        }
+
+        var titles = new List<DrawingMark>();
+        var squares = new List<DrawingMark>();
+        var warnings = new List<DrawingMark>();
+        double top = content.TopMm + AboveMm;
+        double sheetTop = top + MarginMm;
+        SkirtNotes notes = new(_block, _report, _options, _figures, _lines.LeftOut);
+        double bottom = notes.TitleBlock().Set(left + MarginMm, right - MarginMm, content.BottomMm - BelowMm, titles, squares);
+        if (!_report.Passed)
+        {
+            sheetTop = WarningMarks.Banner(_report, left + MarginMm, right - MarginMm, top, titles) + MarginMm;
+        }
+
+        var sheet = new BoundingBox(left, bottom - MarginMm, right, sheetTop);
+        if (!_report.Passed)
+        {
+            WarningMarks.Frame(sheet, warnings);
+            WarningMarks.Across(_block.Back, warnings);
+            WarningMarks.Across(_block.Front, warnings);
+        }
+
+        var placer = new LabelPlacer(new BoundingBox(left + (MarginMm / 2), bottom, right - (MarginMm / 2), sheetTop - (MarginMm / 2)));
+        foreach (List<DrawingMark> marks in DrawnLines)
+        {
+            marks.ForEach(placer.Avoid);
+        }
+
+        titles.ForEach(placer.Avoid);
+        squares.ForEach(placer.Avoid);
+        var names = new List<DrawingMark>();
+        new SkirtLabels(_block, _figures, placer).Place(_lines, names);
+
+        var layers = new List<DrawingLayer>();
+        Add(layers, LayerName.Warning, warnings);
+        Add(layers, LayerName.Construction, _lines.Construction);
+        Add(layers, LayerName.Levels, _lines.Levels);
+        Add(layers, LayerName.OtherWaistline, _lines.OtherWaistline);
+        Add(layers, LayerName.Grainlines, _lines.Grainlines);
+        Add(layers, LayerName.Darts, _lines.Darts);
+        Add(layers, LayerName.SeamLines, _lines.Seams);
+        Add(layers, LayerName.Notches, _lines.Notches);
+        Add(layers, LayerName.Landmarks, _lines.Landmarks);
+        Add(layers, LayerName.Names, names);
+        Add(layers, LayerName.TestSquares, squares);
+        Add(layers, LayerName.TitleBlock, titles);
+        return new Drawing(notes.Title, notes.Description(), sheet, layers.ToArray());
+    }
+
+    private BoundingBox Content()
+    {
+        BoundingBox box = _block.Back.SeamOutline().Bounds;
+        foreach (List<DrawingMark> marks in DrawnLines)
+        {
+            foreach (DrawingMark mark in marks)
+            {
+                box = box.Union(mark.Bounds);
+            }
+        }
+
+        return box;
+    }
+
+    private static void Add(List<DrawingLayer> layers, LayerName name, List<DrawingMark> marks)
+    {
+        if (marks.Count > 0)
+        {
+            layers.Add(new DrawingLayer(name, marks.ToArray()));
+        }
+    }
+}

@@ -1,0 +1,220 @@
+using System.Text;
+using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Output;
+
+/// <summary>Writes one drawing as SVG.</summary>
+/// <remarks>Plain attributes instead of a style sheet: a sheet would reach into the page that the drawing is put on, and programs that cut or plot read attributes best.</remarks>
+internal sealed class SvgWriter
+{
+    // Inter is what the library's other formats embed; the rest are what systems have. TextWidths covers them.
+    private const string FontFamily = "Inter, Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+
+    // Cubics stand for arcs: an arc command goes wrong by more than its rounding where it nears a half circle.
+    private const double ArcToleranceMm = 0.0001;
+
+    private readonly Drawing _drawing;
+    private readonly StringBuilder _text = new(32 * 1024);
+    private LineRole? _openRole;
+
+    internal SvgWriter(Drawing drawing) => _drawing = drawing;
+
+    internal string Write()
+    {
+        BoundingBox sheet = _drawing.Bounds;
+        double width = sheet.RightMm - sheet.LeftMm;
+        double height = sheet.TopMm - sheet.BottomMm;
+        _text.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").Number(width).Append("mm\" height=\"").Number(height)
+            .Append("mm\" viewBox=\"0 0 ").Number(width).Append(' ').Number(height)
+            .Append("\" role=\"img\" aria-labelledby=\"drawing-title drawing-description\" font-family=\"").Append(FontFamily).Append("\">\n");
+        _text.Append("<title id=\"drawing-title\">").Escaped(_drawing.Title).Append("</title>\n");
+        _text.Append("<desc id=\"drawing-description\">").Escaped(_drawing.Description).Append("</desc>\n");
+        _text.Append("<rect id=\"sheet\" width=\"").Number(width).Append("\" height=\"").Number(height).Append("\" fill=\"").Append(Ink.Paper.ToString()).Append("\"/>\n");
+        foreach (DrawingLayer layer in _drawing.Layers)
+        {
+            WriteLayer(layer);
+        }
+
+        return _text.Append("</svg>\n").ToString();
+    }
+
+    private void WriteLayer(DrawingLayer layer)
+    {
+        _text.Append("<g id=\"").Append(layer.Name.Text.Replace(' ', '-')).Append("\">\n");
+        foreach (DrawingMark mark in layer.Marks)
+        {
+            switch (mark)
+            {
+                case PathMark path:
+                    WritePath(path);
+                    break;
+                case PointMark point:
+                    CloseRole();
+                    WritePoint(point);
+                    break;
+                case TextMark text:
+                    CloseRole();
+                    WriteText(text);
+                    break;
+            }
+        }
+
+        CloseRole();
+        _text.Append("</g>\n");
+    }
+
+    // Lines of one role that follow each other share a group that carries weight, dash and ink.
+    private void OpenRole(LineRole role)
+    {
+        if (_openRole == role)
+        {
+            return;
+        }
+
+        CloseRole();
+        _text.Append("<g fill=\"none\" stroke=\"").Append(role.Ink.ToString()).Append("\" stroke-width=\"").Number(role.WeightMm).Append('"');
+        if (role.DashesMm.Count > 0)
+        {
+            _text.Append(" stroke-dasharray=\"");
+            for (int i = 0; i < role.DashesMm.Count; i++)
+            {
+                _text.Append(i == 0 ? string.Empty : " ").Number(role.DashesMm[i]);
+            }
+
+            _text.Append('"');
+        }
+        else
+        {
+            _text.Append(" stroke-linecap=\"round\"");
+        }
+
+        _text.Append(" stroke-linejoin=\"round\">\n");
+        _openRole = role;
+    }
+
+    private void CloseRole()
+    {
+        if (_openRole is not null)
+        {
+            _text.Append("</g>\n");
+            _openRole = null;
+        }
+    }
+
+    private void WritePath(PathMark mark)
+    {
+        OpenRole(mark.Role);
+        _text.Append("<path");
+        if (mark.Facts is { } facts)
+        {
+            WriteFacts(facts);
+        }
+
+        _text.Append(" d=\"");
+        WriteSegments(mark.Path);
+        _text.Append("\"/>\n");
+        foreach (CurvePath head in mark.ArrowHeads())
+        {
+            _text.Append("<path fill=\"").Append(mark.Role.Ink.ToString()).Append("\" stroke=\"none\" d=\"");
+            WriteSegments(head);
+            _text.Append("\"/>\n");
+        }
+    }
+
+    private void WriteFacts(MarkFacts facts)
+    {
+        Attribute("data-panel", facts.Panel.Text);
+        if (facts.Edge is { } edge)
+        {
+            Attribute("data-edge", edge.Text);
+        }
+
+        if (facts.Dart is { } dart)
+        {
+            _text.Append(" data-dart=\"").Number(dart).Append('"');
+        }
+
+        if (facts.Toward is { } toward)
+        {
+            Attribute(facts.Part == MarkPart.DartCap ? "data-cap" : "data-leg", toward == Toward.Centre ? "centre" : "side");
+        }
+    }
+
+    private void Attribute(string name, string value) => _text.Append(' ').Append(name).Append("=\"").Escaped(value).Append('"');
+
+    private void WriteSegments(CurvePath path)
+    {
+        _text.Append('M');
+        Point(path.Start);
+        foreach (PathSegment segment in path.SegmentsRaw)
+        {
+            switch (segment.Kind)
+            {
+                case PathSegmentKind.Line:
+                    _text.Append('L');
+                    Point(segment.End);
+                    break;
+                case PathSegmentKind.Arc:
+                    CircularArc arc = segment.ArcRaw;
+                    int pieces = arc.CubicCount(ArcToleranceMm);
+                    for (int i = 0; i < pieces; i++)
+                    {
+                        Cubic(arc.CubicPiece(i, pieces));
+                    }
+
+                    break;
+                default:
+                    Cubic(segment.CubicRaw);
+                    break;
+            }
+        }
+
+        if (path.IsClosed)
+        {
+            _text.Append('Z');
+        }
+    }
+
+    private void Cubic(in CubicBezier cubic)
+    {
+        _text.Append('C');
+        Point(cubic.StartControl);
+        _text.Append(' ');
+        Point(cubic.EndControl);
+        _text.Append(' ');
+        Point(cubic.End);
+    }
+
+    private void Point(in Point2D point) => _text.Number(X(point)).Append(' ').Number(Y(point));
+
+    private double X(in Point2D point) => point.XMm - _drawing.Bounds.LeftMm;
+
+    private double Y(in Point2D point) => _drawing.Bounds.TopMm - point.YMm;
+
+    private void WritePoint(PointMark mark) => _text.Append("<circle cx=\"").Number(X(mark.Position)).Append("\" cy=\"").Number(Y(mark.Position))
+        .Append("\" r=\"").Number(mark.DiameterMm / 2).Append("\" fill=\"").Append(mark.Ink.ToString()).Append("\"/>\n");
+
+    private void WriteText(TextMark mark)
+    {
+        double x = X(mark.Anchor);
+        double y = Y(mark.Anchor);
+        _text.Append("<text x=\"").Number(x).Append("\" y=\"").Number(y).Append("\" font-size=\"").Number(mark.SizeMm).Append('"');
+        if (mark.Weight == TextWeight.Bold)
+        {
+            _text.Append(" font-weight=\"bold\"");
+        }
+
+        if (mark.Alignment != TextAlignment.Start)
+        {
+            _text.Append(" text-anchor=\"").Append(mark.Alignment == TextAlignment.Middle ? "middle" : "end").Append('"');
+        }
+
+        if (mark.AngleRad != 0)
+        {
+            _text.Append(" transform=\"rotate(").Number(-mark.AngleRad * 180 / System.Math.PI).Append(' ').Number(x).Append(' ').Number(y).Append(")\"");
+        }
+
+        _text.Append(" fill=\"").Append(mark.Ink.ToString()).Append("\">").Escaped(mark.Text).Append("</text>\n");
+    }
+}

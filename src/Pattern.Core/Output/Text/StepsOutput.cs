@@ -1,0 +1,123 @@
+using System;
+using System.Collections.Generic;
+using System.Diagnostics.Contracts;
+using System.IO;
+using System.Text;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Drafting;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+using UnitsNet;
+
+namespace Pattern.Core.Output;
+
+/// <summary>Skirt blocks as a sheet of steps to draft by.</summary>
+public static class StepsOutput
+{
+    // Truing moves things by less than a tape shows.
+    private const string Hundredths = "0.00";
+
+    /// <summary>The whole draft in words: measurements, shaping, every step with its working, what rounding to the tape and truing do, and the proof.</summary>
+    /// <param name="block">The block.</param>
+    /// <param name="tape">The finest mark of the tape that the steps are read off. A figure that it cannot show exactly carries a <c>~</c>.</param>
+    [Pure]
+    public static string ToStepsText(this SkirtBlock block, TapeStep tape)
+    {
+        Guard.NotNull(block, nameof(block));
+        var text = new StringBuilder(8 * 1024);
+        string title = block.Body.Name is { } name ? "Skirt block for " + OneLine(name) : "Skirt block";
+        Line(text, title);
+        Line(text, new string('=', title.Length));
+        WriteMeasurements(text, block, tape);
+        WriteSteps(text, block, tape);
+        WriteTape(text, block, tape);
+        WriteTruing(text, block);
+        Heading(text, "Checks");
+        return text.Append(block.Report).ToString();
+    }
+
+    /// <summary>The whole draft in words, read off the tape that suits the unit of the body measurements.</summary>
+    /// <param name="block">The block.</param>
+    [Pure]
+    public static string ToStepsText(this SkirtBlock block) => block.ToStepsText(TapeStep.For(Guard.NotNull(block, nameof(block)).Body.Unit));
+
+    /// <summary>Writes the whole draft in words to a file, as a whole or not at all.</summary>
+    /// <param name="block">The block.</param>
+    /// <param name="path">The file; an older one is replaced at the very end, and stays as it was where anything goes wrong.</param>
+    /// <param name="tape">The finest mark of the tape that the steps are read off.</param>
+    /// <exception cref="IOException">The file cannot be written.</exception>
+    public static void SaveSteps(this SkirtBlock block, string path, TapeStep tape)
+    {
+        Guard.Name(path, nameof(path));
+        WholeFiles.Write(path, block.ToStepsText(tape));
+    }
+
+    private static void WriteMeasurements(StringBuilder text, SkirtBlock block, TapeStep tape)
+    {
+        var figures = new TapeFigures(tape, TapeStyle.Plain);
+        Heading(text, "Measurements");
+        foreach (KeyValuePair<BodyMeasurement, Length> entry in block.Body)
+        {
+            Row(text, entry.Key.Term, figures.Of(entry.Value.Millimeters));
+        }
+
+        Row(text, "waist ease", figures.Of(block.WaistEase.Millimeters));
+        Row(text, "hip ease", figures.Of(block.HipEase.Millimeters));
+        Row(text, "skirt length", figures.Of(block.SkirtLength.Millimeters));
+        Row(text, "waistline", block.Waistline == Waistline.Shaped ? "shaped, for a skirt" : "level, for a dress");
+
+        Heading(text, "Shaping: " + OneLine(block.Shaping.Describe(tape)));
+        foreach (WorkedLength length in new[] { block.Shaping.BackWider, block.Shaping.FrontDartIntake, block.Shaping.BackDartIntake, block.Shaping.FrontDrop })
+        {
+            Row(text, length.Name ?? string.Empty, length.Describe(tape));
+        }
+    }
+
+    private static void WriteSteps(StringBuilder text, SkirtBlock block, TapeStep tape)
+    {
+        Heading(text, "Steps");
+        foreach (Step step in block.Steps)
+        {
+            Line(text, FormattableString.Invariant($"{step.Number,3}. {step.Describe(tape)}"));
+        }
+    }
+
+    private static void WriteTape(StringBuilder text, SkirtBlock block, TapeStep tape)
+    {
+        Heading(text, FormattableString.Invariant($"What rounding every distance to {tape} does to the hand draft, all together"));
+        foreach (TapeEffect effect in block.ReadOffTape(tape))
+        {
+            Line(text, FormattableString.Invariant(
+                $"{effect.What}, {effect.Place}: exactly {Mm(effect.Exact)}, off the tape {Mm(effect.OffTheTape)}, target {Mm(effect.Target)}"));
+        }
+    }
+
+    private static void WriteTruing(StringBuilder text, SkirtBlock block)
+    {
+        Heading(text, "What truing changed");
+        foreach (TruingChange change in block.TruingChanges)
+        {
+            Line(text, FormattableString.Invariant(
+                $"{change.What}, {change.Place}: by hand {Mm(change.ByHand)}, trued {Mm(change.Trued)}, target {Mm(change.Target)}"));
+        }
+    }
+
+    // Adding zero turns the minus zero that rounding may leave into zero.
+    private static string Mm(Length length)
+        => (Math.Round(length.Millimeters, 2) + 0.0).ToString(Hundredths, System.Globalization.CultureInfo.InvariantCulture) + " mm";
+
+    private static void Heading(StringBuilder text, string words)
+    {
+        Line(text, string.Empty);
+        Line(text, words);
+        Line(text, new string('-', words.Length));
+    }
+
+    private static void Row(StringBuilder text, string label, string value) => Line(text, label.PadRight(24) + value);
+
+    private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
+
+    // A name of a body or a table may hold anything.
+    private static string OneLine(string words) => string.Join(" ", words.Split(['\r', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries));
+}

@@ -1,0 +1,202 @@
+using System.Collections.Generic;
+using System.Diagnostics.Contracts;
+using System.Linq;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+using UnitsNet;
+
+namespace Pattern.Core.Panels;
+
+/// <content>What a dart can be turned into.</content>
+public sealed partial class Panel
+{
+    /// <summary>Returns a copy of this panel with a dart closed and its angle opened as flare at another edge, usually the hem.</summary>
+    /// <remarks>The cut is not sewn: the edge it opens runs on across it, longer by the width of the opening, and the cloth between is kept.</remarks>
+    /// <param name="dart">The dart.</param>
+    /// <param name="at">Where the flare falls.</param>
+    /// <param name="share">The part of the dart that goes into flare, 0 to 100 %.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel.</exception>
+    [Pure]
+    public Panel TurnDartIntoFlare(DartName dart, EdgePlace at, Ratio share)
+    {
+        if (Guard.Share(share, nameof(share)) == 0)
+        {
+            return this;
+        }
+
+        Point2D apex = FindDart(dart).Apex;
+        Panel opened = TransferPartOfDart(dart, at, share);
+        double place = at.ResolveMm(FindEdge(at.Edge).SewnLengthMm());
+        return opened.ReleaseDart(opened.DartAt(at.Edge, place, apex), "turning a dart into flare");
+    }
+
+    /// <summary>Returns a copy of this panel with a dart left unsewn: its intake is eased or gathered into the seam.</summary>
+    /// <remarks>The edge runs on smoothly across the intake and becomes longer by it. The longer edge is then sewn to a shorter one: the seam plan says with how much
+    /// ease.</remarks>
+    /// <param name="dart">The dart.</param>
+    [Pure]
+    public Panel TurnDartIntoGathers(DartName dart) => ReleaseDart(FindDart(dart), "turning a dart into gathers");
+
+    /// <summary>Returns a copy of this panel with a dart only held at the seam line, as a tuck: the intake stays, the stitching ends early.</summary>
+    /// <param name="dart">The dart.</param>
+    /// <param name="stitched">How far from the seam line the legs are stitched; more than zero and less than their length.</param>
+    /// <exception cref="ConstructionException">The stitching would be as long as the legs, or longer.</exception>
+    [Pure]
+    public Panel TurnDartIntoTuck(DartName dart, Length stitched)
+    {
+        const string Step = "turning a dart into a tuck";
+        double stitchedMm = Guard.Millimetres(stitched, 0.1, 10_000, nameof(stitched));
+        Dart old = FindDart(dart);
+        double leg = old.LegLengthMm(Toward.Centre);
+        return stitchedMm < leg
+            ? WithDart(old, old.Shape with { TuckMm = stitchedMm }, Step)
+            : throw new ConstructionException(DiagnosticCode.TuckTooLong, dart, Name, stitched, Length.FromMillimeters(leg))
+            {
+                Step = Step,
+                Landmark = dart.ToString(),
+                Measured = stitched,
+                Allowed = Length.FromMillimeters(leg),
+            };
+    }
+
+    /// <summary>Cuts this panel in two along a dart and on from its apex to another edge: the dart becomes part of the seam between them.</summary>
+    /// <remarks>The new edges run along the legs and the cut; true them to round the corner at the apex. Sewn lengths of all edges stay as they were in all, and the two new
+    /// edges are equal. Where the grain does not lie on a part, that part gets a grainline parallel to it.</remarks>
+    /// <param name="dart">The dart.</param>
+    /// <param name="to">Where the cut ends, on another edge than the dart stands on.</param>
+    /// <param name="seam">What the new edges are called, on both parts.</param>
+    /// <param name="centre">What the part before the dart is called: in a skirt, the one at the centre.</param>
+    /// <param name="side">What the part beyond the dart is called.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or ends on the edge of the dart.</exception>
+    [Pure]
+    public PanelPair TurnDartIntoSeam(DartName dart, EdgePlace to, EdgeName seam, PanelName centre, PanelName side)
+    {
+        const string Step = "turning a dart into a seam";
+        Dart from = FindDart(dart);
+        if (dart.Edge == to.Edge)
+        {
+            throw new ConstructionException(DiagnosticCode.CutEndsOnOwnEdge, Name, dart.Edge) { Step = Step, Landmark = dart.ToString() };
+        }
+
+        var parts = new OutlineParts(this);
+        int start = parts.IndexOf(from);
+        int cut = parts.Cut(to, from.Apex, Step, ref start);
+        RefuseOccupied(parts[cut].Dart, from, Step);
+        CutRules.RefuseCrossing(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
+        return Part(parts, start, cut, from.Apex, seam, centre, side, Step);
+    }
+
+    /// <summary>Cuts this panel in two along a straight line, as for a yoke.</summary>
+    /// <param name="from">Where the cut begins.</param>
+    /// <param name="to">Where it ends, on another edge.</param>
+    /// <param name="seam">What the new edges are called, on both parts.</param>
+    /// <param name="before">What the part that holds the start of the first edge is called.</param>
+    /// <param name="beyond">What the part between the two places, in the order of the edges, is called.</param>
+    /// <exception cref="ConstructionException">The cut would cross a dart or leave the panel, or both places lie on one edge.</exception>
+    [Pure]
+    public PanelPair CutApart(EdgePlace from, EdgePlace to, EdgeName seam, PanelName before, PanelName beyond)
+    {
+        const string Step = "cutting a panel apart";
+        if (from.Edge == to.Edge)
+        {
+            throw new ConstructionException(DiagnosticCode.CutEndsOnOwnEdge, Name, from.Edge) { Step = Step, Landmark = from.Edge.Text };
+        }
+
+        (EdgePlace first, EdgePlace second) = IndexOf(from.Edge) < IndexOf(to.Edge) ? (from, to) : (to, from);
+        var parts = new OutlineParts(this);
+        int start = parts.Cut(first, default, Step);
+        Point2D apex = parts[start].Dart.CentreLeg;
+        int end = parts.Cut(second, apex, Step, ref start);
+        RefuseOccupied(parts[start].Dart, null, Step);
+        RefuseOccupied(parts[end].Dart, null, Step);
+        parts.Replace(start, new DartShape(apex, apex, apex, Toward.Centre));
+        CutRules.RefuseCrossing(this, apex, parts[end].Dart.CentreLeg, Step);
+        return Part(parts, start, end, apex, seam, before, beyond, Step);
+    }
+
+    private PanelPair Part(OutlineParts parts, int first, int second, in Point2D apex, EdgeName seam, PanelName before, PanelName beyond, string step)
+    {
+        CurvePath beyondRegion = parts.RegionBetween(first, second, apex);
+        List<PanelEdge> beyondEdges = parts.EdgesBetween(first, second, seam);
+        List<PanelEdge> beforeEdges = parts.EdgesBetween(second, first, seam);
+        PanelEdge startEdge = FindEdge(_edges[parts[first].Edge].Name);
+        PanelEdge endEdge = FindEdge(_edges[parts[second].Edge].Name);
+        return new PanelPair(
+            MakePart(before, beforeEdges, beyondRegion, inside: false, step, startEdge.Name, endEdge.Name, beyondEdges),
+            MakePart(beyond, beyondEdges, beyondRegion, inside: true, step, startEdge.Name, endEdge.Name, beforeEdges));
+    }
+
+    private Panel MakePart(PanelName name, List<PanelEdge> edges, CurvePath region, bool inside, string step, EdgeName startEdge, EdgeName endEdge, List<PanelEdge> other)
+    {
+        bool Mine(Point2D point) => (region.ContainmentOf(point) == Containment.Inside) == inside;
+        var notches = new List<Notch>();
+        foreach (Notch notch in Notches)
+        {
+            PanelEdge? edge = edges.FirstOrDefault(e => e.Name == notch.Edge);
+            if (edge is null)
+            {
+                continue;
+            }
+
+            // Beyond the cut lie the end of the edge it begins on and the start of the edge it ends on.
+            bool isEndPart = inside ? notch.Edge == startEdge : notch.Edge == endEdge;
+            bool isWhole = notch.Edge != startEdge && notch.Edge != endEdge;
+            double offset = isWhole || !isEndPart ? 0 : FindEdge(notch.Edge).SewnLengthMm() - edge.SewnLengthMm();
+            double from = notch.FromStartMm - offset;
+            if (from >= -OnLineMm && from <= edge.SewnLengthMm() + OnLineMm)
+            {
+                notches.Add(new Notch(notch.Edge, notch.Position, System.Math.Max(0, System.Math.Min(from, edge.SewnLengthMm())), notch.Count));
+            }
+        }
+
+        var panel = new Panel(name, [.. edges], new PanelFeatures(
+            Mine(Grainline.Midpoint) ? Grainline : GrainlineFor(edges),
+            [.. notches],
+            [.. Landmarks.Where(l => Mine(l.Position) || edges.Any(e => e.Stretches.Any(s => s.ClosestTo(l.Position).DistanceMm < OnLineMm)))],
+            [.. InsideDarts.Where(d => Mine(d.FirstApex))]));
+        panel.RefuseCrossedOutline(step);
+        return panel;
+    }
+
+    // Parallel to the panel's own, half as long as the part is high, in the middle of it.
+    private LineSegment GrainlineFor(List<PanelEdge> edges)
+    {
+        BoundingBox box = edges[0].Stretches[0].Bounds;
+        foreach (PanelEdge edge in edges)
+        {
+            foreach (CurvePath stretch in edge.Stretches)
+            {
+                box = box.Union(stretch.Bounds);
+            }
+        }
+
+        Vector2D half = Grainline.Direction.TimesMm((box.TopMm - box.BottomMm) / 4);
+        return new LineSegment(box.Centre - half, box.Centre + half);
+    }
+
+    private Panel ReleaseDart(Dart dart, string step)
+    {
+        var parts = new OutlineParts(this);
+        int index = parts.IndexOf(dart);
+        PanelEdge edge = FindEdge(dart.Name.Edge);
+        CubicBezier across = CubicBezier.Between(
+            dart.CentreLeg,
+            edge.Stretches[dart.Number - 1].EndDirection,
+            dart.SideLeg,
+            edge.Stretches[dart.Number].StartDirection);
+        parts.Fill(index, CurvePath.FromCubic(across));
+        double at = edge.SewnPositionMm(dart.Number - 1);
+        double longer = across.LengthMm();
+        PanelFeatures features = _features with { Notches = [.. Notches.Select(n => n.Edge == edge.Name ? n.AfterLettingOut(at, longer) : n)] };
+        return WithEdges(parts.ToEdges(), features, step);
+    }
+
+    private Dart DartAt(EdgeName edge, double placeMm, Point2D apex)
+    {
+        PanelEdge on = FindEdge(edge);
+        return on.Darts
+            .Where(d => d.Apex.DistanceMm(apex) < CheckList.ToleranceMm)
+            .OrderBy(d => System.Math.Abs(on.SewnPositionMm(d.Number - 1) - placeMm))
+            .First();
+    }
+}

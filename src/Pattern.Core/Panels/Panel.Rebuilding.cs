@@ -1,0 +1,84 @@
+using System;
+using System.Diagnostics.Contracts;
+using System.Linq;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+
+namespace Pattern.Core.Panels;
+
+/// <content>How an operation makes a new panel, and what of the panel goes along.</content>
+public sealed partial class Panel
+{
+    /// <summary>Returns a copy of this panel, moved, turned or mirrored.</summary>
+    /// <param name="transform">A motion that keeps shape and size; a mirror makes the other half.</param>
+    /// <exception cref="ArgumentException">The transform stretches or scales.</exception>
+    [Pure]
+    public Panel Transformed(Transform2D transform)
+    {
+        if (!transform.KeepsShape || Math.Abs(transform.ScaleFactor - 1) > 1e-12)
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.PanelNotRigid, Name), nameof(transform));
+        }
+
+        PanelEdge[] edges = [.. _edges.Select(edge => new PanelEdge(
+            edge.Name,
+            edge.Role,
+            [.. edge.Stretches.Select(stretch => stretch.Transformed(transform))],
+            [.. edge.Darts.Select(dart => dart.Shape.Transformed(transform))]))];
+        return new Panel(Name, edges, new PanelFeatures(
+            Grainline.Transformed(transform),
+            [.. Notches.Select(notch => new Notch(notch.Edge, transform.Apply(notch.Position), notch.FromStartMm, notch.Count))],
+            [.. Landmarks.Select(landmark => new Landmark(landmark.Name, transform.Apply(landmark.Position)))],
+            [.. InsideDarts.Select(dart => dart.Transformed(transform))]));
+    }
+
+    /// <summary>The panel with other edges of the same names; notches stay as far along the sewn edge as they were.</summary>
+    internal Panel WithEdges(PanelEdge[] edges, PanelFeatures features, string step)
+    {
+        var panel = new Panel(Name, edges, features);
+        Notch[] notches = [.. features.Notches.Select(notch => notch.On(panel.FindEdge(notch.Edge)))];
+        panel = new Panel(Name, edges, features with { Notches = notches });
+        panel.RefuseCrossedOutline(step);
+        return panel;
+    }
+
+    /// <summary>What lies in a region that turns goes with it: named points and double-pointed darts. The grain stays.</summary>
+    private PanelFeatures Turned(CurvePath region, Transform2D turn)
+    {
+        bool Goes(Point2D point) => region.ContainmentOf(point) != Containment.Outside;
+        return _features with
+        {
+            Landmarks = [.. Landmarks.Select(l => Goes(l.Position) ? new Landmark(l.Name, turn.Apply(l.Position)) : l)],
+            InsideDarts = [.. InsideDarts.Select(d => Goes(d.FirstApex) ? d.Transformed(turn) : d)],
+        };
+    }
+
+    private const double OnLineMm = 1e-6;
+
+    private void RefuseCrossedOutline(string step)
+    {
+        CurvePath outline = SeamOutline();
+        if (outline.IsSimple())
+        {
+            return;
+        }
+
+        // A dart that ends on an edge holds the panel together at its apex: the outline touches itself there, and that is meant.
+        PathIntersection[] crossings = [.. outline.SelfIntersections().Points.Where(p => !Darts.Any(d => d.Apex.DistanceMm(p.Point) < 1e-4))];
+        if (crossings.Length == 0)
+        {
+            return;
+        }
+
+        Point2D first = crossings[0].Point;
+        EdgeName one = NearestEdge(first, default).Name;
+        throw new ConstructionException(DiagnosticCode.OutlineWouldCross, Name, crossings.Length, first, one, NearestEdge(first, one).Name)
+        {
+            Step = step,
+            Landmark = one.Text,
+        };
+    }
+
+    private PanelEdge NearestEdge(Point2D point, EdgeName otherThan)
+        => _edges.Where(e => e.Name != otherThan).OrderBy(e => e.Stretches.Min(s => s.ClosestTo(point).DistanceMm)).First();
+}

@@ -1,0 +1,222 @@
+using System;
+using System.Diagnostics.Contracts;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+using UnitsNet;
+
+namespace Pattern.Core.Panels;
+
+/// <content>Moving darts around their apex.</content>
+public sealed partial class Panel
+{
+    /// <summary>Returns a copy of this panel with a dart closed where it lies and opened at another place instead.</summary>
+    /// <remarks>The pivot: the panel is cut from the new place to the apex, and what lies between turns about the apex until the old dart is closed. The angle at
+    /// the apex stays the same, so the intake changes in proportion to the leg length: 30 mm on 140 mm legs becomes 34.3 mm on 160 mm legs. Sewn
+    /// lengths of all edges and the area outside the darts stay the same. The part that holds the grainline stays where it is.</remarks>
+    /// <param name="dart">The dart.</param>
+    /// <param name="to">Anywhere on the outline, on the same edge too; between the ends of the edge, both excluded.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or the place is the dart's own.</exception>
+    [Pure]
+    public Panel TransferDart(DartName dart, EdgePlace to) => TransferPartOfDart(dart, to, Ratio.FromDecimalFractions(1));
+
+    /// <summary>Returns a copy of this panel with a part of a dart moved to another place; both darts then share the apex.</summary>
+    /// <param name="dart">The dart.</param>
+    /// <param name="to">The place of the new dart.</param>
+    /// <param name="share">The part of its angle that goes, 0 to 100 %.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or the place is the dart's own.</exception>
+    [Pure]
+    public Panel TransferPartOfDart(DartName dart, EdgePlace to, Ratio share)
+    {
+        const string Step = "transferring a dart";
+        Dart from = FindDart(dart);
+        double part = Guard.Share(share, nameof(share));
+        if (part == 0)
+        {
+            return this;
+        }
+
+        var parts = new OutlineParts(this);
+        RefuseOwnPlace(from, to);
+        int closing = parts.IndexOf(from);
+        int cut = parts.Cut(to, from.Apex, Step, ref closing);
+        RefuseOccupied(parts[cut].Dart, from, Step);
+        CutRules.RefuseCrossing(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
+        return Pivot(parts, closing, cut, part * from.SignedAngleRad, from.Apex, Step);
+    }
+
+    /// <summary>Returns a copy of this panel with a dart split into several of the same angle and apex, side by side on the same edge.</summary>
+    /// <remarks>The first stands where the dart stood; the others follow at equal spacing along the sewn edge. The angles add up to what they were.</remarks>
+    /// <param name="dart">The dart.</param>
+    /// <param name="count">How many darts it becomes, 2 to 8.</param>
+    /// <param name="spacing">Along the sewn edge from dart to dart; negative goes towards the centre.</param>
+    /// <exception cref="ConstructionException">A new dart would stand off the edge or cross another dart.</exception>
+    [Pure]
+    public Panel SplitDart(DartName dart, int count, Length spacing)
+    {
+        Guard.InRange(count, 2, 8, nameof(count));
+        double spacingMm = Guard.Millimetres(spacing, nameof(spacing));
+        PanelEdge edge = FindEdge(dart.Edge);
+        double stands = edge.SewnPositionMm(FindDart(dart).Number - 1);
+        Panel panel = this;
+        int number = dart.Number;
+        for (int i = 1; i < count; i++)
+        {
+            // What is left of the dart gives one part of what it still has.
+            panel = panel.TransferPartOfDart(
+                dart.Edge.Dart(number), dart.Edge.At(Length.FromMillimeters(stands + (i * spacingMm))), Ratio.FromDecimalFractions(1.0 / (count - i + 1)));
+            number += spacingMm < 0 ? 1 : 0;
+        }
+
+        return panel;
+    }
+
+    /// <summary>Returns a copy of this panel with two darts that share an apex made into one, where the first stands.</summary>
+    /// <param name="keep">The dart that takes all.</param>
+    /// <param name="close">The dart that closes.</param>
+    /// <exception cref="ConstructionException">The darts do not share an apex, or are the same.</exception>
+    [Pure]
+    public Panel MergeDarts(DartName keep, DartName close)
+    {
+        const string Step = "merging darts";
+        Dart kept = FindDart(keep);
+        Dart closed = FindDart(close);
+        double apart = kept.Apex.DistanceMm(closed.Apex);
+        if (keep == close || apart > CheckList.ToleranceMm)
+        {
+            throw new ConstructionException(DiagnosticCode.DartsApart, keep, close, Name, Length.FromMillimeters(apart))
+            {
+                Step = Step,
+                Landmark = keep.ToString(),
+                Measured = Length.FromMillimeters(apart),
+                Allowed = Length.FromMillimeters(CheckList.ToleranceMm),
+            };
+        }
+
+        var parts = new OutlineParts(this);
+        return Pivot(parts, parts.IndexOf(closed), parts.IndexOf(kept), closed.SignedAngleRad, closed.Apex, Step);
+    }
+
+    /// <summary>Returns this panel with a dart closed flat. Only a dart whose apex lies on an edge can be: what lies beyond it turns about that point.</summary>
+    /// <remarks>A dart that ends inside the panel makes it round, which paper cannot be: move it to another edge, or see <see cref="PanelEdge.Closed"/> for the
+    /// edge alone.</remarks>
+    /// <exception cref="ConstructionException">The dart ends inside the panel.</exception>
+    [Pure]
+    public Panel CloseDart(DartName dart)
+    {
+        const string Step = "closing a dart";
+        Dart closed = FindDart(dart);
+        PanelEdge? hinge = null;
+        double at = 0;
+        double nearest = double.PositiveInfinity;
+        foreach (PanelEdge edge in _edges)
+        {
+            double before = 0;
+            foreach (CurvePath stretch in edge.Stretches)
+            {
+                PathLocation location = stretch.ClosestTo(closed.Apex);
+                if (location.DistanceMm < nearest && location.Point.DistanceMm(closed.CentreLeg) > OnLineMm && location.Point.DistanceMm(closed.SideLeg) > OnLineMm)
+                {
+                    (hinge, nearest, at) = (edge, location.DistanceMm, before + stretch.LengthToMm(location));
+                }
+
+                before += stretch.LengthMm;
+            }
+        }
+
+        if (hinge is null || nearest > OnLineMm)
+        {
+            throw new ConstructionException(DiagnosticCode.DartNotFlat, dart, Name, Length.FromMillimeters(nearest))
+            {
+                Step = Step,
+                Landmark = dart.ToString(),
+                Measured = Length.FromMillimeters(nearest),
+                Allowed = Length.Zero,
+            };
+        }
+
+        var parts = new OutlineParts(this);
+        int closing = parts.IndexOf(closed);
+        int cut = parts.Cut(hinge.Name.At(Length.FromMillimeters(at)), closed.Apex, Step, ref closing);
+        return Pivot(parts, closing, cut, closed.SignedAngleRad, closed.Apex, Step);
+    }
+
+    /// <summary>Returns a copy of this panel slashed from a place to a hinge on the outline and spread open: a new dart with its apex on the hinge.</summary>
+    /// <remarks>The opposite of <see cref="CloseDart"/>. Sewn lengths of all edges stay the same; the part that holds the grainline stays where it is.</remarks>
+    /// <param name="at">Where the panel opens.</param>
+    /// <param name="hinge">Where it holds together.</param>
+    /// <param name="intake">How far it opens, straight from leg to leg.</param>
+    /// <exception cref="ConstructionException">The slash would cross a dart or leave the panel, or the intake is more than twice the length of the slash.</exception>
+    [Pure]
+    public Panel OpenDart(EdgePlace at, EdgePlace hinge, Length intake)
+    {
+        const string Step = "opening a dart";
+        double intakeMm = Guard.Millimetres(intake, 0, 10_000, nameof(intake));
+        var parts = new OutlineParts(this);
+        int hold = parts.Cut(hinge, default, Step);
+        Point2D apex = parts[hold].Dart.CentreLeg;
+        int open = parts.Cut(at, apex, Step, ref hold);
+        RefuseOccupied(parts[open].Dart, null, Step);
+        RefuseOccupied(parts[hold].Dart, null, Step);
+        parts.Replace(hold, new DartShape(apex, apex, apex, Toward.Centre));
+        double leg = apex.DistanceMm(parts[open].Dart.CentreLeg);
+        if (intakeMm > 2 * leg)
+        {
+            throw PanelErrors.TooWide(Name, at.Edge, intakeMm, 2 * leg, Step);
+        }
+
+        CutRules.RefuseCrossing(this, apex, parts[open].Dart.CentreLeg, Step);
+
+        // Opening about the hinge is closing by a negative angle; which way round the outline runs decides the sign.
+        double angle = 2 * Math.Asin(intakeMm / 2 / leg) * (SeamOutline().SignedAreaMm2 > 0 ? -1 : 1);
+        return intakeMm == 0 ? this : Pivot(parts, hold, open, -angle, apex, Step);
+    }
+
+    /// <summary>Turns what lies between two darts that share an apex, so that the first closes by an angle and the second opens by it.</summary>
+    private Panel Pivot(OutlineParts parts, int closing, int opening, double angleRad, in Point2D apex, string step)
+    {
+        // Either side of the two may turn; the grain stays.
+        CurvePath forward = parts.RegionBetween(closing, opening, apex);
+        bool turnForward = forward.ContainmentOf(Grainline.Midpoint) != Containment.Inside;
+        Transform2D turn = Transform2D.RotationRaw(apex, Direction.FromRadians(turnForward ? -angleRad : angleRad));
+        CurvePath region = turnForward ? forward : parts.RegionBetween(opening, closing, apex);
+        PanelFeatures features = Turned(region, turn);
+        if (turnForward)
+        {
+            parts.TurnBetween(closing, opening, turn);
+        }
+        else
+        {
+            parts.TurnBetween(opening, closing, turn);
+        }
+
+        return WithEdges(parts.ToEdges(), features, step);
+    }
+
+    private void RefuseOwnPlace(Dart dart, EdgePlace to)
+    {
+        PanelEdge edge = FindEdge(to.Edge);
+        if (dart.Name.Edge != to.Edge)
+        {
+            return;
+        }
+
+        double stands = edge.SewnPositionMm(dart.Number - 1);
+        if (Math.Abs(to.ResolveMm(edge.SewnLengthMm()) - stands) < CheckList.ToleranceMm)
+        {
+            throw new ConstructionException(DiagnosticCode.TransferOntoItself, dart.Name, Name, Length.FromMillimeters(stands))
+            {
+                Step = "transferring a dart",
+                Landmark = dart.Name.ToString(),
+                Measured = Length.FromMillimeters(stands),
+            };
+        }
+    }
+
+    private void RefuseOccupied(in DartShape place, Dart? by, string step)
+    {
+        if (!place.IsClosed)
+        {
+            throw new ConstructionException(DiagnosticCode.CutCrossesDart, by?.Apex ?? place.Apex, place.CentreLeg, Name, "a dart that stands at that place") { Step = step };
+        }
+    }
+}

@@ -1,0 +1,121 @@
+using System.Diagnostics.Contracts;
+using System.Linq;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+using UnitsNet;
+
+namespace Pattern.Core.Panels;
+
+/// <summary>Makes a panel of your own, edge by edge. Immutable: every method returns a new builder.</summary>
+/// <example><code>
+/// Panel panel = Panel.Named(PanelName.Front)
+///     .WithEdge(EdgeName.Waist, EdgeRole.Opening, waist)
+///     .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, side)
+///     .WithEdge(EdgeName.Hem, EdgeRole.Hem, hem)
+///     .WithEdge(EdgeName.Centre, EdgeRole.Centre, centre)
+///     .WithGrainline(grain)
+///     .Make();
+/// </code></example>
+public sealed class PanelBuilder
+{
+    // Ends that a caller computed from the same point in two ways.
+    private const double GapMm = 1e-6;
+
+    private readonly PanelName _name;
+    private readonly (EdgeName Name, EdgeRole Role, CurvePath Path)[] _edges;
+    private readonly (EdgeName Edge, double FromStartMm, int Count)[] _notches;
+    private readonly Landmark[] _landmarks;
+    private readonly LineSegment? _grainline;
+
+    internal PanelBuilder(PanelName name)
+        : this(name, [], [], [], null)
+    {
+    }
+
+    private PanelBuilder(PanelName name, (EdgeName, EdgeRole, CurvePath)[] edges, (EdgeName, double, int)[] notches, Landmark[] landmarks, LineSegment? grainline)
+    {
+        _name = name;
+        _edges = edges;
+        _notches = notches;
+        _landmarks = landmarks;
+        _grainline = grainline;
+    }
+
+    /// <summary>Adds the next edge. It begins where the one before it ended; the last one ends where the first began.</summary>
+    [Pure]
+    public PanelBuilder WithEdge(EdgeName name, EdgeRole role, CurvePath path)
+        => new(_name, [.. _edges, (name, role, Guard.NotNull(path, nameof(path)))], _notches, _landmarks, _grainline);
+
+    /// <summary>Adds a notch.</summary>
+    /// <param name="edge">The edge that carries it.</param>
+    /// <param name="distanceFromStart">Along the edge, both ends included.</param>
+    /// <param name="count">How many cuts make the mark, 1 to 3.</param>
+    [Pure]
+    public PanelBuilder WithNotch(EdgeName edge, Length distanceFromStart, int count = 1)
+        => new(_name, _edges, [.. _notches, (edge, Guard.Millimetres(distanceFromStart, nameof(distanceFromStart)), Guard.InRange(count, 1, 3, nameof(count)))], _landmarks, _grainline);
+
+    /// <summary>Adds a named point.</summary>
+    [Pure]
+    public PanelBuilder WithLandmark(LandmarkName name, Point2D position)
+        => new(_name, _edges, _notches, [.. _landmarks, new Landmark(Guard.NotNull(name, nameof(name)), position)], _grainline);
+
+    /// <summary>Says where the straight grain lies.</summary>
+    /// <remarks>Default: upright in the middle of the panel.</remarks>
+    [Pure]
+    public PanelBuilder WithGrainline(LineSegment grainline) => new(_name, _edges, _notches, _landmarks, grainline);
+
+    /// <summary>Makes the panel.</summary>
+    /// <exception cref="ConstructionException">The edges do not run head to tail, a name stands twice, or a notch lies off its edge.</exception>
+    [Pure]
+    public Panel Make()
+    {
+        RefuseGaps();
+        PanelEdge[] edges = [.. _edges.Select(e => new PanelEdge(e.Name, e.Role, e.Path))];
+        Notch[] notches = [.. _notches.Select(n => Place(n, edges))];
+        BoundingBox box = CurvePath.FromSegments(_edges.SelectMany(e => e.Path.Segments)).Bounds;
+        LineSegment grain = _grainline ?? new LineSegment(
+            new Point2D((box.LeftMm + box.RightMm) / 2, box.BottomMm + (0.75 * (box.TopMm - box.BottomMm))),
+            new Point2D((box.LeftMm + box.RightMm) / 2, box.BottomMm + (0.25 * (box.TopMm - box.BottomMm))));
+        return new Panel(_name, edges, new PanelFeatures(grain, notches, _landmarks, []));
+    }
+
+    private void RefuseGaps()
+    {
+        if (_edges.Length < 2)
+        {
+            throw new ConstructionException(DiagnosticCode.PanelNotClosed, _name, _edges.Length, Length.Zero) { Step = "making a panel" };
+        }
+
+        for (int i = 0; i < _edges.Length; i++)
+        {
+            (EdgeName name, _, CurvePath path) = _edges[i];
+            (EdgeName nextName, _, CurvePath next) = _edges[(i + 1) % _edges.Length];
+            double gap = path.End.DistanceMm(next.Start);
+            if (gap > GapMm)
+            {
+                throw new ConstructionException(DiagnosticCode.EdgesApart, _name, name, nextName, Length.FromMillimeters(gap))
+                {
+                    Step = "making a panel",
+                    Landmark = name.Text,
+                    Measured = Length.FromMillimeters(gap),
+                    Allowed = Length.FromMillimeters(GapMm),
+                };
+            }
+
+            if (_edges.Count(e => e.Name == name) > 1)
+            {
+                throw new ConstructionException(DiagnosticCode.EdgeNamedTwice, _name, name) { Step = "making a panel", Landmark = name.Text };
+            }
+        }
+    }
+
+    private Notch Place((EdgeName Edge, double FromStartMm, int Count) notch, PanelEdge[] edges)
+    {
+        PanelEdge edge = edges.FirstOrDefault(e => e.Name == notch.Edge)
+            ?? throw new ConstructionException(DiagnosticCode.EdgeNotOnPanel, _name, notch.Edge, string.Join(", ", edges.Select(e => e.Name.Text))) { Landmark = notch.Edge.Text };
+        double length = edge.SewnLengthMm();
+        return notch.FromStartMm >= 0 && notch.FromStartMm <= length
+            ? new Notch(edge.Name, edge.PointAtSewnMm(notch.FromStartMm), notch.FromStartMm, notch.Count)
+            : throw PanelErrors.OffEdge(_name, edge.Name, notch.FromStartMm, length, "placing a notch");
+    }
+}

@@ -1,0 +1,56 @@
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Linq;
+using Microsoft.CodeAnalysis;
+using Microsoft.CodeAnalysis.CSharp;
+using Pattern.Core.Blocks;
+using UnitsNet;
+
+namespace Pattern.Core.Tests.Conventions;
+
+/// <summary>Compiles sources in memory, as the language version of the solution.</summary>
+internal static class Compiler
+{
+    private static readonly Lazy<CSharpCompilation> WholeLibrary = new(CompileLibrary);
+
+    /// <summary>The options of a file that may hold file-based directives (<c>#:package</c>).</summary>
+    internal static CSharpParseOptions Parsing { get; } = new CSharpParseOptions(LanguageVersion.CSharp14, DocumentationMode.Diagnose)
+        .WithFeatures([new("FileBasedProgram", "true")])
+        .WithPreprocessorSymbols("NET", "NET8_0_OR_GREATER", "NET9_0_OR_GREATER", "NET10_0", "NET10_0_OR_GREATER");
+
+    /// <summary>The library's own sources for net10.0, with all that their names mean.</summary>
+    internal static CSharpCompilation Library => WholeLibrary.Value;
+
+    /// <summary>The platform that the tests run on, without any package.</summary>
+    internal static IReadOnlyList<MetadataReference> Platform { get; } = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!)
+        .Split(Path.PathSeparator)
+        .Where(path => Path.GetDirectoryName(path) == Path.GetDirectoryName(typeof(object).Assembly.Location))
+        .Select(path => (MetadataReference)MetadataReference.CreateFromFile(path))
+        .ToArray();
+
+    /// <summary>What the core depends on.</summary>
+    internal static IReadOnlyList<MetadataReference> Dependencies { get; } =
+    [
+        MetadataReference.CreateFromFile(typeof(Length).Assembly.Location),
+        MetadataReference.CreateFromFile(typeof(MathNet.Numerics.Constants).Assembly.Location),
+    ];
+
+    /// <summary>The library as built, for code that uses it.</summary>
+    internal static MetadataReference BuiltLibrary { get; } = MetadataReference.CreateFromFile(typeof(SkirtBlock).Assembly.Location);
+
+    internal static CSharpCompilation Compile(
+        IEnumerable<(string Path, string Text)> sources,
+        IEnumerable<MetadataReference> references,
+        OutputKind kind = OutputKind.DynamicallyLinkedLibrary)
+        => CSharpCompilation.Create(
+            "Compiled",
+            sources.Select(source => CSharpSyntaxTree.ParseText(source.Text, Parsing, source.Path)),
+            references,
+            new CSharpCompilationOptions(kind, allowUnsafe: true, nullableContextOptions: NullableContextOptions.Enable));
+
+    internal static IReadOnlyList<string> Errors(Compilation compilation)
+        => compilation.GetDiagnostics().Where(found => found.Severity == DiagnosticSeverity.Error).Select(found => found.ToString()).ToArray();
+
+    private static CSharpCompilation CompileLibrary() => Compile(Repository.Sources, Platform.Concat(Dependencies));
+}

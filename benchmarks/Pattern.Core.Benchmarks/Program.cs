@@ -8,4 +8,10 @@ if (args is ["compare"])
     return;
 }
 
+if (args is ["compare-queries"])
+{
+    QueryComparison.Print();
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -66,6 +66,7 @@ public class PathOffsetBenchmarks
         }
 
         Console.WriteLine($"// accuracy: Pattern.Core: {segments} segments, {low - 15:+0.0e+0;-0.0e+0} to {high - 15:+0.0e+0;-0.0e+0} mm");
+        ReportStroke();
         Report("NetTopologySuite, 16 chords", NetTopologySuiteChords());
         Report("NetTopologySuite, 128 chords", NetTopologySuiteFineChords());
     }
@@ -87,6 +88,27 @@ public class PathOffsetBenchmarks
     {
         using SKPath stroke = _paint.GetFillPath(_path)!;
         return stroke.Simplify();
+    }
+
+    private void ReportStroke()
+    {
+        // Both sides of the stroke are 15 mm away from the outline.
+        double low = double.PositiveInfinity;
+        double high = 0;
+        using SKPath stroke = SkiaSharpStroke();
+        using var measure = new SKPathMeasure(stroke, false, 100);
+        do
+        {
+            for (int i = 0; i <= 4000; i++)
+            {
+                SKPoint at = measure.GetPosition(measure.Length * i / 4000);
+                double apart = _outline.ClosestTo(new Point2D(at.X, at.Y)).DistanceMm;
+                low = Math.Min(low, apart);
+                high = Math.Max(high, apart);
+            }
+        }
+        while (measure.NextContour());
+        Console.WriteLine($"// accuracy: SkiaSharp: {low - 15:+0.0e+0;-0.0e+0} to {high - 15:+0.0e+0;-0.0e+0} mm");
     }
 
     private void Report(string name, Nts.Geometry result)

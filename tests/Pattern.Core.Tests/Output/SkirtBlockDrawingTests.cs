@@ -175,7 +175,7 @@ public class SkirtBlockDrawingTests
     [Fact]
     public void LineRoles_OnOneSheet_DifferInWeightOrDash()
     {
-        LineRole[] roles = [LineRole.Seam, LineRole.DartLeg, LineRole.Fold, LineRole.OtherWaistline, LineRole.Level, LineRole.Construction, LineRole.HandDrawn, LineRole.Grain];
+        LineRole[] roles = [LineRole.Seam, LineRole.DartLeg, LineRole.Fold, LineRole.OtherWaistline, LineRole.Level, LineRole.Frame, LineRole.Construction, LineRole.HandDrawn, LineRole.Grain];
 
         Assert.Equal(roles.Length, roles.Select(role => (role.Weight.Millimeters, string.Join(" ", role.Dashes))).Distinct().Count());
         Assert.All(roles, role => Assert.True(role == LineRole.Seam || role.Weight < LineRole.Seam.Weight));

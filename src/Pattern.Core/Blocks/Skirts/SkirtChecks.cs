@@ -22,11 +22,7 @@ internal static class SkirtChecks
         list.Length("hip width all around", "block", 2 * (WidthAt(back, draft.Back, hipMm) + WidthAt(front, draft.Front, hipMm)), draft.HipTargetMm);
         list.Length("back wider than front at hip", "block", WidthAt(back, draft.Back, hipMm) - WidthAt(front, draft.Front, hipMm), draft.Reading.BackWider.ValueMm);
 
-        double backToHip = back.Notches[0].FromStartMm;
-        double frontToHip = front.Notches[0].FromStartMm;
-        list.Length("side seam waist to hip", "back", backToHip, frontToHip);
-        list.Length("side seam hip to hem", "back", back.FindEdge(EdgeName.SideSeam).SewnLengthMm() - backToHip, front.FindEdge(EdgeName.SideSeam).SewnLengthMm() - frontToHip);
-
+        SkirtSeams.Plan.Check(list, [back, front]);
         CheckCorners(list, back);
         CheckCorners(list, front);
         list.Angle("hem joined at side", "block", HemAtSide(back) + HemAtSide(front), Math.PI);
@@ -65,7 +61,7 @@ internal static class SkirtChecks
             list.Length(name + " legs", place, dart.LegLengthMm(Toward.Centre), dart.LegLengthMm(Toward.Side));
             list.Angle(name + " closed without a corner", place, CheckList.CornerAcrossDartRad(waist, i), 0);
             list.Length(name + " cap folded onto the seam", place, CheckList.CapOffSeamMm(waist, i), 0);
-            list.LengthAtMost(name + " apex above hip line", place, -dart.Apex.YMm, options.Levels.LowerHipMm);
+            list.LengthAtMost(name + " apex no lower than hip line", place, -dart.Apex.YMm, options.Levels.LowerHipMm);
         }
     }
 
@@ -78,7 +74,7 @@ internal static class SkirtChecks
             Math.Min(
                 quarter.Hand * (side.End.XMm - panel.FindEdge(EdgeName.Hem).End.XMm),
                 WidthAt(panel, quarter, quarter.CentreLowerHip.Position.YMm)));
-        list.LengthAtLeast("narrowest width", place, narrowest, 1);
+        list.LengthAtLeast("narrowest width at least", place, narrowest, 1);
 
         // Down one leg of every dart and up the other: simple only where darts lie inside the panel and apart from each other.
         CurvePath outline = panel.SeamOutline();

@@ -1,6 +1,9 @@
+using System;
 using System.Text;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Output;
 
@@ -10,9 +13,6 @@ internal sealed class SvgWriter
 {
     // Inter is what the library's other formats embed; the rest are what systems have. TextWidths covers them.
     private const string FontFamily = "Inter, Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
-
-    // Cubics stand for arcs: an arc command goes wrong by more than its rounding where it nears a half circle.
-    private const double ArcToleranceMm = 0.0001;
 
     private readonly Drawing _drawing;
     private readonly StringBuilder _text = new(32 * 1024);
@@ -143,50 +143,14 @@ internal sealed class SvgWriter
 
     private void Attribute(string name, string value) => _text.Append(' ').Append(name).Append("=\"").Escaped(value).Append('"');
 
+    // Cubics stand for arcs: an arc command goes wrong by more than its rounding where it nears a half circle.
     private void WriteSegments(CurvePath path)
     {
-        _text.Append('M');
-        Point(path.Start);
-        foreach (PathSegment segment in path.SegmentsRaw)
-        {
-            switch (segment.Kind)
-            {
-                case PathSegmentKind.Line:
-                    _text.Append('L');
-                    Point(segment.End);
-                    break;
-                case PathSegmentKind.Arc:
-                    CircularArc arc = segment.ArcRaw;
-                    int pieces = arc.CubicCount(ArcToleranceMm);
-                    for (int i = 0; i < pieces; i++)
-                    {
-                        Cubic(arc.CubicPiece(i, pieces));
-                    }
-
-                    break;
-                default:
-                    Cubic(segment.CubicRaw);
-                    break;
-            }
-        }
-
-        if (path.IsClosed)
-        {
-            _text.Append('Z');
-        }
+        var sink = new PathData(this);
+        path.WriteTo(ref sink, LengthUnit.Millimeter, ArcOutput.Cubics);
     }
 
-    private void Cubic(in CubicBezier cubic)
-    {
-        _text.Append('C');
-        Point(cubic.StartControl);
-        _text.Append(' ');
-        Point(cubic.EndControl);
-        _text.Append(' ');
-        Point(cubic.End);
-    }
-
-    private void Point(in Point2D point) => _text.Number(X(point)).Append(' ').Number(Y(point));
+    private StringBuilder Point(double xMm, double yMm) => _text.Number(xMm - _drawing.Bounds.LeftMm).Append(' ').Number(_drawing.Bounds.TopMm - yMm);
 
     private double X(in Point2D point) => point.XMm - _drawing.Bounds.LeftMm;
 
@@ -212,9 +176,38 @@ internal sealed class SvgWriter
 
         if (mark.AngleRad != 0)
         {
-            _text.Append(" transform=\"rotate(").Number(-mark.AngleRad * 180 / System.Math.PI).Append(' ').Number(x).Append(' ').Number(y).Append(")\"");
+            _text.Append(" transform=\"rotate(").Number(-mark.AngleRad * 180 / Math.PI).Append(' ').Number(x).Append(' ').Number(y).Append(")\"");
         }
 
         _text.Append(" fill=\"").Append(mark.Ink.ToString()).Append("\">").Escaped(mark.Text).Append("</text>\n");
+    }
+
+    /// <summary>Writes a path as the content of its <c>d</c> attribute.</summary>
+    private readonly struct PathData(SvgWriter writer) : IPathSink
+    {
+        public void MoveTo(double x, double y)
+        {
+            writer._text.Append('M');
+            writer.Point(x, y);
+        }
+
+        public void LineTo(double x, double y)
+        {
+            writer._text.Append('L');
+            writer.Point(x, y);
+        }
+
+        public void CubicTo(double startControlX, double startControlY, double endControlX, double endControlY, double x, double y)
+        {
+            writer._text.Append('C');
+            writer.Point(startControlX, startControlY).Append(' ');
+            writer.Point(endControlX, endControlY).Append(' ');
+            writer.Point(x, y);
+        }
+
+        public void ArcTo(double centreX, double centreY, double radius, double startAngle, double sweep, double x, double y)
+            => throw new InvalidOperationException(MessageRegistry.Format(DiagnosticCode.SegmentKindWrong, PathSegmentKind.Arc, PathSegmentKind.Cubic));
+
+        public void Close() => writer._text.Append('Z');
     }
 }

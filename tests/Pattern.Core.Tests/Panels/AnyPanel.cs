@@ -22,7 +22,9 @@ internal static class AnyPanel
         from dartCount in Gen.Choose(0, 4)
         from notchCount in Gen.Choose(0, 3)
         from mirrored in Gen.Elements(false, true)
-        select new PanelRecipe(shape, numbers, dartCount, notchCount, mirrored);
+        let recipe = new PanelRecipe(shape, numbers, dartCount, notchCount, mirrored)
+        where recipe.IsPossible()
+        select recipe;
 
     /// <summary>Panels made from recipes, and now and then one of a real skirt.</summary>
     internal static Gen<Panel> Panels { get; } = Gen.Frequency(
@@ -87,6 +89,20 @@ public sealed record PanelRecipe(int Corners, double[] Numbers, int DartCount, i
         }
 
         return panel;
+    }
+
+    /// <summary>Whether the outline is one: now and then a free one crosses itself, and making it is refused.</summary>
+    internal bool IsPossible()
+    {
+        try
+        {
+            _ = Make();
+            return true;
+        }
+        catch (ConstructionException e) when (e.Code == DiagnosticCode.OutlineWouldCross)
+        {
+            return false;
+        }
     }
 
     public override string ToString() => $"{(Corners == 0 ? "bodice" : Corners + " corners")}, {DartCount} darts, mirrored {Mirrored}: {Make().Describe()}";

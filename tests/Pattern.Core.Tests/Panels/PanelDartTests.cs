@@ -396,6 +396,22 @@ public class PanelDartTests
             .TransferDart(EdgeName.Shoulder.Dart(1), Underarm.At(Mm(205))));
     }
 
+    [Fact]
+    public void Make_OutlineThatCrossesItself_IsRefusedWithTheEdges()
+    {
+        PanelBuilder builder = Panel.Named(PanelName.Of("bow tie"))
+            .WithEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.From(At(0, 0)).LineTo(At(100, 100)))
+            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(At(100, 100)).LineTo(At(100, 0)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(100, 0)).LineTo(At(0, 100)))
+            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(At(0, 100)).LineTo(At(0, 0)));
+
+        ConstructionException e = Assert.Throws<ConstructionException>(() => builder.Make());
+
+        Assert.Equal(DiagnosticCode.OutlineWouldCross, e.Code);
+        Assert.Contains("waist", e.Message);
+        Assert.Contains("hem", e.Message);
+    }
+
     private static void AssertRefused(DiagnosticCode code, Func<Panel> operation)
     {
         ConstructionException e = Assert.Throws<ConstructionException>(() => operation());

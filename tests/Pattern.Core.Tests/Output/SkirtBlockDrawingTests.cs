@@ -152,7 +152,7 @@ public class SkirtBlockDrawingTests
     {
         SkirtBlock block = DrawnSkirts.Draft("default");
 
-        Assert.DoesNotContain(block.Draw().Marks<TextMark>(), mark => mark.Text.Contains("20"  + "26"));
+        Assert.DoesNotContain(block.Draw().Marks<TextMark>(), mark => mark.Text.Contains("20" + "26"));
         Assert.Contains(block.Draw(new DrawingOptions { Date = new DateTime(2026, 3, 1) }).Marks<TextMark>(), mark => mark.Text == "2026-03-01");
     }
 

@@ -315,9 +315,26 @@ public enum DiagnosticCode
     /// <summary>Two files of one name.</summary>
     FileTwice = 7004,
 
-    /// <summary>A folder has the name that a file is to have.</summary>
     /// <summary>A folder has the name that a file was to have.</summary>
     FolderInTheWay = 7005,
+
+    /// <summary>No paper has this name.</summary>
+    PaperUnknown = 7101,
+
+    /// <summary>Too little of a sheet is left inside its margins.</summary>
+    SheetTooSmall = 7102,
+
+    /// <summary>Sheets would overlap by more than half of what they print.</summary>
+    OverlapTooWide = 7103,
+
+    /// <summary>A drawing would need too many sheets.</summary>
+    TooManySheets = 7104,
+
+    /// <summary>A drawing fits on a roll neither upright nor turned.</summary>
+    RollTooNarrow = 7105,
+
+    /// <summary>A page would be longer or shorter than its format allows.</summary>
+    PageSizeImpossible = 7106,
 
     /// <summary>An open path has no inside.</summary>
     PathOpen = 3500,

@@ -121,6 +121,12 @@ internal static class MessageRegistry
         [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
         [DiagnosticCode.FolderInTheWay] = (Severity.Error, "{0} was not written: a folder of that name is there. Give the file another name."),
+        [DiagnosticCode.PaperUnknown] = (Severity.Error, "No paper is called \"{0}\". Use one of {1}, or make one from its width and height."),
+        [DiagnosticCode.SheetTooSmall] = (Severity.Error, "A sheet of {0} with margins of {1} leaves {2} by {3} to draw on; allowed is {4} or more each way. Use larger paper or narrower margins."),
+        [DiagnosticCode.OverlapTooWide] = (Severity.Error, "The overlap is {0}; allowed is up to {1}, half of what a sheet of {2} can draw. Use a narrower overlap, or larger paper."),
+        [DiagnosticCode.TooManySheets] = (Severity.Error, "The drawing would need {0} sheets of {1}; allowed are {2}. Use larger paper, or look at the size of the drawing."),
+        [DiagnosticCode.RollTooNarrow] = (Severity.Error, "The drawing is {0} wide and {1} high; a roll of {2} takes it neither upright nor turned. Use a wider roll, or tile the drawing."),
+        [DiagnosticCode.PageSizeImpossible] = (Severity.Error, "A page would be {0} by {1}; in this format pages measure {2} to {3} each way. Tile the drawing on sheets, or draw fewer pieces at a time."),
 
         [DiagnosticCode.FolderInTheWay] = (Severity.Error, "A folder is named {0}. Give the file another name."),
         [DiagnosticCode.AllowanceOutOfRange] = (Severity.Error, "The seam allowance on {0} of panel {1} is {2}; allowed is {3} to {4}. Look at its sign and its unit."),

@@ -46,6 +46,12 @@ public readonly struct LayerName : IEquatable<LayerName>
     /// <summary>What the drawing is, for whom, and what it was made from.</summary>
     public static LayerName TitleBlock { get; } = new("title block");
 
+    /// <summary>What is printed on a sheet so that it can be joined to its neighbours: cut and join lines, arrows, row and column.</summary>
+    public static LayerName SheetMarks { get; } = new("sheet marks");
+
+    /// <summary>The map of the sheets, and how to join them.</summary>
+    public static LayerName SheetMap { get; } = new("sheet map");
+
     /// <summary>The name in lower-case words; "layer" for a default value.</summary>
     public string Text => _text ?? "layer";
 

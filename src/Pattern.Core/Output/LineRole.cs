@@ -65,6 +65,27 @@ public sealed class LineRole
     /// <summary>The heavy frame around a drawing that must not be cut.</summary>
     public static LineRole Warning { get; } = new("warning", 3, Ink.Accent);
 
+    /// <summary>Where paper is cut before sheets are joined.</summary>
+    public static LineRole PaperCut { get; } = new("paper cut", 0.4, Ink.Accent);
+
+    /// <summary>Where the cut edge of the next sheet is laid: dashed.</summary>
+    public static LineRole PaperJoin { get; } = new("paper join", 0.4, Ink.Accent, 5, 2.5);
+
+    /// <summary>The arrows on two sheets whose tips meet when the sheets are joined.</summary>
+    public static LineRole PaperArrow { get; } = new("paper arrow", 0.5, Ink.Accent);
+
+    /// <summary>How far a sheet is drawn on: thin.</summary>
+    public static LineRole PaperFrame { get; } = new("paper frame", 0.15, Ink.Quiet);
+
+    /// <summary>The border of a sheet on the map of the sheets.</summary>
+    public static LineRole MapSheet { get; } = new("sheet on the map", 0.4, Ink.Strong);
+
+    /// <summary>The crossed-out place of a sheet that is not printed, on the map of the sheets: dots.</summary>
+    public static LineRole MapEmpty { get; } = new("empty sheet on the map", 0.2, Ink.Quiet, 0.6, 1.2);
+
+    /// <summary>The drawing itself, small, on the map of the sheets.</summary>
+    public static LineRole MapDrawing { get; } = new("drawing on the map", 0.35, Ink.Cool);
+
     /// <summary>The name in lower-case words.</summary>
     public string Name { get; }
 

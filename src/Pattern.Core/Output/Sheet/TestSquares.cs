@@ -17,9 +17,13 @@ internal static class TestSquares
 
     internal static void Draw(double leftMm, double topMm, List<DrawingMark> marks)
     {
-        Square(leftMm, topMm, MetricMm, parts: 5, "5 cm", marks);
-        Square(leftMm + MetricMm + GapMm, topMm, InchMm, parts: 8, "2 in", marks);
+        DrawMetric(leftMm, topMm, marks);
+        DrawInch(leftMm + MetricMm + GapMm, topMm, marks);
     }
+
+    internal static void DrawMetric(double leftMm, double topMm, List<DrawingMark> marks) => Square(leftMm, topMm, MetricMm, parts: 5, "5 cm", marks);
+
+    internal static void DrawInch(double leftMm, double topMm, List<DrawingMark> marks) => Square(leftMm, topMm, InchMm, parts: 8, "2 in", marks);
 
     // With marks inside along the upper and the left side, as on a tape.
     private static void Square(double leftMm, double topMm, double sizeMm, int parts, string words, List<DrawingMark> marks)

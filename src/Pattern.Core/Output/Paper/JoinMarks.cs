@@ -1,0 +1,175 @@
+using System;
+using System.Collections.Generic;
+using Pattern.Core.Geometry;
+
+namespace Pattern.Core.Output;
+
+/// <summary>What is printed on the sheets of a tiling so that they can be joined: where to cut, where to lay the cut edge, and arrows whose tips then meet.</summary>
+/// <remarks>Everything is set out on the drawing first and moved onto the sheet last, so that the marks of two neighbours are the same points.</remarks>
+internal sealed class JoinMarks
+{
+    private const double ArrowMm = 14;
+    private const double NumberMm = 4.6;
+    private const double NumberGapMm = 1.2;
+    private const double LargestNameMm = 44;
+    private const double FootMm = 2.9;
+    private const double FootInsetMm = 3;
+
+    // Between the two arrows, and off the middle where the name of the sheet is.
+    private const double ScissorsPlace = 0.6;
+
+    // Two arrows on each joint: one leaves the sheets free to turn.
+    private static readonly double[] ArrowPlaces = [0.25, 0.75];
+
+    private readonly Tiling _tiling;
+    private readonly int[] _toTheRight;
+    private readonly int[] _below;
+
+    internal JoinMarks(Tiling tiling)
+    {
+        _tiling = tiling;
+        _toTheRight = new int[tiling.Sheets.Count];
+        _below = new int[tiling.Sheets.Count];
+        int number = 0;
+        for (int i = 0; i < tiling.Sheets.Count; i++)
+        {
+            TiledSheet sheet = tiling.Sheets[i];
+            if (!sheet.IsEmpty)
+            {
+                _toTheRight[i] = tiling.IsPrinted(sheet.Row, sheet.Column + 1) ? ++number : 0;
+                _below[i] = tiling.IsPrinted(sheet.Row + 1, sheet.Column) ? ++number : 0;
+            }
+        }
+    }
+
+    /// <summary>The marks of one sheet, in the coordinates of the sheet.</summary>
+    internal Drawing On(TiledSheet sheet, Vector2D move)
+    {
+        var marks = new Pen(move);
+        BoundingBox window = sheet.Window;
+        BoundingBox cell = sheet.Cell;
+        Name(sheet, marks);
+        bool cutLeft = _tiling.IsPrinted(sheet.Row, sheet.Column - 1);
+        bool cutTop = _tiling.IsPrinted(sheet.Row - 1, sheet.Column);
+        bool joinRight = _toTheRight[Index(sheet.Row, sheet.Column)] > 0;
+        bool joinBelow = _below[Index(sheet.Row, sheet.Column)] > 0;
+
+        marks.Line(window.LeftMm, window.BottomMm, window.LeftMm, window.TopMm, cutLeft ? LineRole.PaperCut : LineRole.PaperFrame);
+        marks.Line(window.LeftMm, window.TopMm, window.RightMm, window.TopMm, cutTop ? LineRole.PaperCut : LineRole.PaperFrame);
+        marks.Line(window.RightMm, window.BottomMm, window.RightMm, window.TopMm, LineRole.PaperFrame);
+        marks.Line(window.LeftMm, window.BottomMm, window.RightMm, window.BottomMm, LineRole.PaperFrame);
+        if (cutLeft)
+        {
+            Scissors.Draw(new Point2D(window.LeftMm, cell.BottomMm + (ScissorsPlace * (cell.TopMm - cell.BottomMm))), Direction.Up, marks.Add);
+            ArrowsAcross(cell.LeftMm, cell, inwards: 1, _toTheRight[Index(sheet.Row, sheet.Column - 1)], marks);
+        }
+
+        if (cutTop)
+        {
+            Scissors.Draw(new Point2D(cell.LeftMm + (ScissorsPlace * (cell.RightMm - cell.LeftMm)), window.TopMm), Direction.Right, marks.Add);
+            ArrowsAlong(cell.TopMm, cell, inwards: -1, _below[Index(sheet.Row - 1, sheet.Column)], marks);
+        }
+
+        if (joinRight)
+        {
+            marks.Line(cell.RightMm, window.BottomMm, cell.RightMm, window.TopMm, LineRole.PaperJoin);
+            double strip = (cell.RightMm + window.RightMm) / 2;
+            marks.Text(StripWords(sheet.Row, sheet.Column + 1), strip + (0.36 * FootMm), cell.Centre.YMm, FootMm, Math.PI / 2, TextAlignment.Middle, TextWeight.Regular, Ink.Accent);
+            ArrowsAcross(cell.RightMm, cell, inwards: -1, _toTheRight[Index(sheet.Row, sheet.Column)], marks);
+        }
+
+        if (joinBelow)
+        {
+            marks.Line(window.LeftMm, cell.BottomMm, window.RightMm, cell.BottomMm, LineRole.PaperJoin);
+            double strip = (cell.BottomMm + window.BottomMm) / 2;
+            marks.Text(StripWords(sheet.Row + 1, sheet.Column), cell.RightMm - FootInsetMm, strip - (0.36 * FootMm), FootMm, 0, TextAlignment.End, TextWeight.Regular, Ink.Accent);
+            ArrowsAlong(cell.BottomMm, cell, inwards: 1, _below[Index(sheet.Row, sheet.Column)], marks);
+        }
+
+        string words = FormattableString.Invariant($"Sheet {sheet.Name} of {_tiling.Drawing.Title}: row {sheet.Row} of {_tiling.Rows}, column {sheet.ColumnName} of {LastColumn}.");
+        return new Drawing(
+            "Sheet " + sheet.Name,
+            words,
+            new BoundingBox(0, 0, _tiling.Paper.WidthMm, _tiling.Paper.HeightMm),
+            [new DrawingLayer(LayerName.SheetMarks, marks.Marks.ToArray())]);
+    }
+
+    private string LastColumn => _tiling.SheetAt(1, _tiling.Columns).ColumnName;
+
+    private int Index(int row, int column) => ((row - 1) * _tiling.Columns) + column - 1;
+
+    private string StripWords(int row, int column) => "Lay " + _tiling.SheetAt(row, column).Name + " on this strip";
+
+    // Large and faint below the drawing, and small at the foot, where it can be read on a pile of paper.
+    private void Name(TiledSheet sheet, Pen marks)
+    {
+        BoundingBox cell = sheet.Cell;
+        BoundingBox window = sheet.Window;
+        double size = Math.Min(LargestNameMm, 0.4 * Math.Min(cell.RightMm - cell.LeftMm, cell.TopMm - cell.BottomMm));
+        Point2D middle = cell.Centre;
+        marks.Text(sheet.Name, middle.XMm, middle.YMm - (0.36 * size), size, 0, TextAlignment.Middle, TextWeight.Bold, Ink.Faint);
+
+        string place = FormattableString.Invariant($"{sheet.Name}  \u00B7  row {sheet.Row} of {_tiling.Rows}, column {sheet.ColumnName} of {LastColumn}");
+        string longer = place + "  \u00B7  " + _tiling.Drawing.Title;
+        double room = cell.RightMm - window.LeftMm - (2 * FootInsetMm);
+        string words = TextWidths.WidthMm(longer, FootMm, TextWeight.Regular) <= room ? longer : TextWidths.WidthMm(place, FootMm, TextWeight.Regular) <= room ? place : sheet.Name;
+        marks.Text(words, window.LeftMm + FootInsetMm, window.BottomMm + 1.6, FootMm, 0, TextAlignment.Start, TextWeight.Regular, Ink.Middle);
+    }
+
+    // At an upright joint: level arrows, pointing at it from inside the sheet.
+    private static void ArrowsAcross(double xMm, in BoundingBox cell, int inwards, int number, Pen marks)
+    {
+        string words = FormattableString.Invariant($"{number}");
+        foreach (double place in ArrowPlaces)
+        {
+            double y = cell.BottomMm + (place * (cell.TopMm - cell.BottomMm));
+            marks.Arrow(xMm + (inwards * ArrowMm), y, xMm, y);
+            marks.Text(
+                words,
+                xMm + (inwards * (ArrowMm + NumberGapMm)),
+                y - (0.36 * NumberMm),
+                NumberMm,
+                0,
+                inwards > 0 ? TextAlignment.Start : TextAlignment.End,
+                TextWeight.Bold,
+                Ink.Accent);
+        }
+    }
+
+    // At a level joint: upright arrows.
+    private static void ArrowsAlong(double yMm, in BoundingBox cell, int inwards, int number, Pen marks)
+    {
+        string words = FormattableString.Invariant($"{number}");
+        foreach (double place in ArrowPlaces)
+        {
+            double x = cell.LeftMm + (place * (cell.RightMm - cell.LeftMm));
+            marks.Arrow(x, yMm + (inwards * ArrowMm), x, yMm);
+            double up = inwards > 0 ? ArrowMm + NumberGapMm : -(ArrowMm + NumberGapMm + (0.73 * NumberMm));
+            marks.Text(words, x, yMm + up, NumberMm, 0, TextAlignment.Middle, TextWeight.Bold, Ink.Accent);
+        }
+    }
+
+    /// <summary>Draws in the coordinates of the drawing onto a sheet.</summary>
+    private sealed class Pen
+    {
+        private readonly Vector2D _move;
+
+        internal Pen(Vector2D move) => _move = move;
+
+        internal List<DrawingMark> Marks { get; } = [];
+
+        internal void Add(CurvePath path, LineRole role) => Marks.Add(new PathMark(path.Transformed(Transform2D.Translation(_move)), role));
+
+        internal void Line(double fromXMm, double fromYMm, double toXMm, double toYMm, LineRole role)
+            => Marks.Add(new PathMark(Path(fromXMm, fromYMm, toXMm, toYMm), role));
+
+        internal void Arrow(double fromXMm, double fromYMm, double toXMm, double toYMm)
+            => Marks.Add(new PathMark(Path(fromXMm, fromYMm, toXMm, toYMm), LineRole.PaperArrow, facts: null, ArrowEnds.End));
+
+        internal void Text(string words, double xMm, double yMm, double sizeMm, double angleRad, TextAlignment alignment, TextWeight weight, Ink ink)
+            => Marks.Add(new TextMark(words, new Point2D(xMm, yMm) + _move, sizeMm, angleRad, alignment, weight, ink));
+
+        private CurvePath Path(double fromXMm, double fromYMm, double toXMm, double toYMm)
+            => CurvePath.FromLine(new LineSegment(new Point2D(fromXMm, fromYMm) + _move, new Point2D(toXMm, toYMm) + _move));
+    }
+}

@@ -1,0 +1,359 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Pattern.Core.Geometry;
+using Pattern.Core.Output;
+using UnitsNet;
+
+namespace Pattern.Core.Tests.Output;
+
+public class TilingTests
+{
+    private static readonly string[] LShape = ["0 0", "700 0", "700 180", "180 180", "180 900", "0 900", "0 0"];
+
+    public static TheoryData<string, SheetOrientation> Papers
+    {
+        get
+        {
+            var data = new TheoryData<string, SheetOrientation>();
+            foreach (PaperSize paper in PaperSize.All)
+            {
+                foreach (SheetOrientation orientation in new[] { SheetOrientation.FewestSheets, SheetOrientation.Portrait, SheetOrientation.Landscape })
+                {
+                    data.Add(paper.Name, orientation);
+                }
+            }
+
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void Tile_OnAnyPaper_CellsFitTogetherAndHoldEveryLine(string paper, SheetOrientation orientation)
+    {
+        Drawing drawing = DrawnSkirts.Draft("default").Draw();
+
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.Find(paper)).WithOrientation(orientation).Tile(drawing);
+
+        AssertCellsFitTogether(tiling);
+        foreach (PathMark mark in drawing.Marks<PathMark>())
+        {
+            for (double at = 0; at <= mark.Path.Length.Millimeters; at += 0.5)
+            {
+                Point2D point = mark.Path.PointAtLength(Length.FromMillimeters(at), BeyondEnds.StopAtEnd);
+                Assert.Contains(tiling.Sheets, sheet => !sheet.IsEmpty && sheet.Cell.Contains(point));
+            }
+        }
+
+        foreach (DrawingMark mark in drawing.Marks<DrawingMark>())
+        {
+            AssertWithin(tiling.Extent, mark.Bounds);
+        }
+    }
+
+    [Theory]
+    [InlineData("default")]
+    [InlineData("fitted level")]
+    [InlineData("tiny")]
+    [InlineData("huge")]
+    public void Tile_OnWhicheverNeedsFewer_TakesTheFewer(string skirt)
+    {
+        Drawing drawing = DrawnSkirts.Draft(skirt).Draw();
+        TiledLayout layout = SheetLayout.TiledOn(PaperSize.A4);
+
+        int portrait = layout.WithOrientation(SheetOrientation.Portrait).Tile(drawing).SheetCount;
+        int landscape = layout.WithOrientation(SheetOrientation.Landscape).Tile(drawing).SheetCount;
+
+        Assert.Equal(Math.Min(portrait, landscape), layout.Tile(drawing).SheetCount);
+    }
+
+    [Fact]
+    public void Tile_ADrawingWithAnEmptyCorner_LeavesSheetsOut()
+    {
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.A4).Tile(DrawingOf(Path(LShape)));
+
+        TiledSheet[] empty = tiling.Sheets.Where(sheet => sheet.IsEmpty).ToArray();
+
+        Assert.NotEmpty(empty);
+        Assert.Equal(tiling.Rows * tiling.Columns, tiling.SheetCount + empty.Length);
+        CurvePath outline = Path(LShape);
+        foreach (TiledSheet sheet in empty)
+        {
+            for (double at = 0; at <= outline.Length.Millimeters; at += 0.25)
+            {
+                Assert.False(sheet.Cell.Contains(outline.PointAtLength(Length.FromMillimeters(at), BeyondEnds.StopAtEnd)), sheet.Name);
+            }
+        }
+
+        // One sheet for each that is printed, the map before them.
+        IReadOnlyList<PrintSheet> printed = tiling.Print();
+        Assert.Equal(["map", .. tiling.Sheets.Where(sheet => !sheet.IsEmpty).Select(sheet => sheet.Name)], printed.Select(sheet => sheet.Name));
+        Assert.Equal(2 * empty.Length, printed[0].Marks!.Marks<PathMark>().Count(mark => mark.Role == LineRole.MapEmpty && !mark.Path.IsClosed));
+    }
+
+    // Closed form: two A4 sheets side by side with margins of 10 mm show 190 + 190 - 12 = 368 mm.
+    [Theory]
+    [InlineData(189.9, 1)]
+    [InlineData(190.1, 2)]
+    [InlineData(367.9, 2)]
+    [InlineData(368.1, 3)]
+    public void Tile_AWidthAtTheLimit_TakesAsManyColumnsAsItMust(double widthMm, int columns)
+    {
+        double line = LineRole.Seam.Weight.Millimeters;
+        string across = FormattableString.Invariant($"{widthMm - line} 0");
+
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.A4).WithOrientation(SheetOrientation.Portrait).Tile(DrawingOf(Path("0 0", across)));
+
+        Assert.Equal(columns, tiling.Columns);
+        Assert.Equal(1, tiling.Rows);
+    }
+
+    // A thin frame needs all border sheets but none inside.
+    [Fact]
+    public void Tile_AHollowFrame_LeavesTheInsideOut()
+    {
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.A4).Tile(DrawingOf(Path("0 0", "880 0", "880 1300", "0 1300", "0 0")));
+
+        foreach (TiledSheet sheet in tiling.Sheets)
+        {
+            bool isBorder = sheet.Row == 1 || sheet.Row == tiling.Rows || sheet.Column == 1 || sheet.Column == tiling.Columns;
+            Assert.Equal(!isBorder, sheet.IsEmpty);
+        }
+    }
+
+    [Theory]
+    [InlineData("a dot")]
+    [InlineData("a text")]
+    [InlineData("an arrow head")]
+    public void Tile_MarksThatAreNoLines_AreInkToo(string what)
+    {
+        var far = Point2D.FromMillimeters(600, 600);
+        DrawingMark mark = what switch
+        {
+            "a dot" => PointMark.Of(far, Length.FromMillimeters(3), Ink.Strong),
+            "a text" => TextMark.Of("m", far, Length.FromMillimeters(3), Angle.Zero, TextAlignment.Middle, TextWeight.Regular, Ink.Strong),
+            _ => PathMark.Of(Path("600 600", "600 560"), LineRole.Grain, null, ArrowEnds.Both),
+        };
+
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.A5).Tile(DrawingOf(PathMark.Of(Path("0 0", "10 0"), LineRole.Seam), mark));
+
+        Assert.Equal([tiling.Sheets[^tiling.Columns].Name, tiling.Sheets[tiling.Columns - 1].Name], tiling.Sheets.Where(sheet => !sheet.IsEmpty).Select(sheet => sheet.Name).OrderByDescending(name => name));
+    }
+
+    [Fact]
+    public void Tile_ADrawingWithoutMarks_PrintsItsMapOnly()
+        => Assert.Equal(["map"], SheetLayout.TiledOn(PaperSize.A4).Arrange(DrawingOf(Array.Empty<DrawingMark>())).Select(sheet => sheet.Name));
+
+    [Fact]
+    public void Names_OfManyColumns_GoOnAsALedgerDoes()
+    {
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.A4).WithOrientation(SheetOrientation.Portrait).Tile(DrawingOf(Path("0 0", "5500 0")));
+
+        Assert.Equal("1A", tiling.SheetAt(1, 1).Name);
+        Assert.Equal("1Z", tiling.SheetAt(1, 26).Name);
+        Assert.Equal("1AA", tiling.SheetAt(1, 27).Name);
+        Assert.Throws<ArgumentOutOfRangeException>(() => tiling.SheetAt(1, tiling.Columns + 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => tiling.SheetAt(0, 1));
+    }
+
+    // As someone at a table sees it: two sheets that lie right show the tips of the same arrows at the same place.
+    [Theory]
+    [InlineData("A4", 12)]
+    [InlineData("Letter", 25)]
+    [InlineData("A5", 5)]
+    public void Print_ArrowsOfNeighbours_MeetTipToTip(string paper, double overlapMm)
+    {
+        Drawing drawing = DrawnSkirts.Draft("default").Draw();
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.Find(paper)).WithOverlap(Length.FromMillimeters(overlapMm)).Tile(drawing);
+
+        var tips = new List<(string Sheet, Point2D Tip, Direction Heading)>();
+        foreach (PrintSheet sheet in tiling.Print().Where(sheet => sheet.Placement is not null))
+        {
+            foreach (PathMark arrow in sheet.Marks!.Marks<PathMark>().Where(mark => mark.Arrows == ArrowEnds.End))
+            {
+                tips.Add((sheet.Name, sheet.Placement!.Value.Inverted().Apply(arrow.Path.End), arrow.Path.EndDirection));
+                AssertWithin(sheet.Window, arrow.Bounds);
+            }
+        }
+
+        foreach (var (name, tip, heading) in tips)
+        {
+            var met = Assert.Single(tips, other => other.Sheet != name && other.Tip.DistanceTo(tip).Millimeters < 1e-9);
+            Assert.Equal(180, Math.Abs(heading.AngleTo(met.Heading).Degrees), 9);
+        }
+
+        int upright = Pairs(tiling, (row, column) => (row, column + 1));
+        int level = Pairs(tiling, (row, column) => (row + 1, column));
+        Assert.Equal(4 * (upright + level), tips.Count);
+    }
+
+    [Fact]
+    public void Print_EachSheet_SaysItsRowAndColumn()
+    {
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.A4).Tile(DrawnSkirts.Draft("default").Draw());
+
+        foreach (PrintSheet sheet in tiling.Print().Where(sheet => sheet.Placement is not null))
+        {
+            string[] words = sheet.Marks!.Marks<TextMark>().Select(mark => mark.Text).ToArray();
+            Assert.Contains(sheet.Name, words);
+            Assert.Contains(words, text => text.StartsWith(FormattableString.Invariant($"{sheet.Name}  \u00B7  row {sheet.Name[0]} of {tiling.Rows}, column {sheet.Name[1..]} of"), StringComparison.Ordinal));
+            Assert.All(sheet.Marks!.Marks<DrawingMark>(), mark => AssertWithin(sheet.Marks!.Bounds, mark.Bounds));
+        }
+    }
+
+    [Theory]
+    [InlineData("A4", 10)]
+    [InlineData("Letter", 5)]
+    [InlineData("A5", 20)]
+    [InlineData("A0", 10)]
+    [InlineData("card", 5)]
+    public void Print_TheMap_HoldsTestSquaresAndStaysInsideItsMargins(string paper, double marginMm)
+    {
+        PaperSize size = paper == "card" ? PaperSize.Of("card", Length.FromMillimeters(90), Length.FromMillimeters(110)) : PaperSize.Find(paper);
+        var layout = SheetLayout.TiledOn(size).WithMargin(Length.FromMillimeters(marginMm));
+
+        PrintSheet[] maps = layout.Arrange(DrawnSkirts.Draft("default").Draw()).TakeWhile(sheet => sheet.Placement is null).ToArray();
+
+        double[] squares = maps.SelectMany(map => map.Marks!.Marks<PathMark>(LayerName.TestSquares)).Where(mark => mark.Path.IsClosed).Select(mark => mark.Path.Length.Millimeters / 4).ToArray();
+        Assert.Equal([50, 50.8], squares);
+        Assert.True(maps.Length == 1 || paper is "A5" or "card");
+        foreach (PrintSheet map in maps)
+        {
+            var inside = BoundingBox.Around(Point2D.FromMillimeters(marginMm, marginMm), Point2D.FromMillimeters(map.Width.Millimeters - marginMm, map.Height.Millimeters - marginMm));
+            Assert.All(map.Marks!.Marks<DrawingMark>(), mark => AssertWithin(inside, mark.Bounds));
+        }
+    }
+
+    [Fact]
+    public void Tile_AMarginThatLeavesTooLittle_IsRefused()
+    {
+        Drawing drawing = DrawnSkirts.Draft("default").Draw();
+
+        var error = Assert.Throws<ArgumentException>(() => SheetLayout.TiledOn(PaperSize.A4).WithMargin(Length.FromMillimeters(80)).Tile(drawing));
+        Assert.StartsWith("PC7102: A sheet of A4, 210 mm by 297 mm with margins of 80.0 mm (3.15 in) leaves 50.0 mm (1.969 in) by 137.0 mm", error.Message);
+        error = Assert.Throws<ArgumentException>(() => SheetLayout.TiledOn(PaperSize.A4).WithMargin(Length.FromMillimeters(200)).Tile(drawing));
+        Assert.Contains("leaves 0.0 mm", error.Message);
+    }
+
+    [Theory]
+    [InlineData(95.1)]
+    [InlineData(297)]
+    public void Tile_AnOverlapOfMoreThanHalf_IsRefused(double overlapMm)
+    {
+        var error = Assert.Throws<ArgumentException>(
+            () => SheetLayout.TiledOn(PaperSize.A4).WithOverlap(Length.FromMillimeters(overlapMm)).Tile(DrawnSkirts.Draft("default").Draw()));
+        Assert.StartsWith("PC7103: The overlap is " + FormattableString.Invariant($"{overlapMm:0.0}"), error.Message);
+    }
+
+    [Fact]
+    public void WithOverlap_OutsideItsRange_IsRefusedAtTheDoor()
+    {
+        TiledLayout layout = SheetLayout.TiledOn(PaperSize.A4);
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => layout.WithOverlap(Length.FromMillimeters(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => layout.WithOverlap(Length.FromMillimeters(298)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => layout.WithMargin(Length.FromMillimeters(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => layout.WithOrientation((SheetOrientation)7));
+        Assert.Throws<ArgumentNullException>(() => SheetLayout.TiledOn(null!));
+    }
+
+    [Theory]
+    [InlineData(100_000)]
+    [InlineData(900_000)]
+    public void Tile_SoLargeThatNobodyWouldJoinIt_IsRefused(double sideMm)
+    {
+        var error = Assert.Throws<ArgumentException>(() => SheetLayout.TiledOn(PaperSize.A5).Tile(DrawingOf(Path("0 0", FormattableString.Invariant($"{sideMm} {sideMm}")))));
+        Assert.StartsWith("PC7104", error.Message);
+    }
+
+    [Theory]
+    [InlineData(300, 200, 310, 310, 200, false)]
+    [InlineData(300, 200, 250, 250, 300, true)]
+    [InlineData(200, 300, 310, 310, 200, true)]
+    [InlineData(200, 200, 310, 310, 200, false)]
+    [InlineData(300, 200, 300, 300, 200, false)]
+    public void OnRoll_TurnsWhereItFitsOrSaves(double widthMm, double heightMm, double rollMm, double sheetWidthMm, double sheetHeightMm, bool isTurned)
+    {
+        BoundingBox box = BoundingBox.Around(Point2D.FromMillimeters(-7, 5), Point2D.FromMillimeters(widthMm - 7, heightMm + 5));
+        Drawing drawing = Drawing.Of("a box", "a box", box, []);
+
+        PrintSheet sheet = Assert.Single(SheetLayout.OnRoll(Length.FromMillimeters(rollMm)).Arrange(drawing));
+
+        Assert.Equal(sheetWidthMm, sheet.Width.Millimeters, 9);
+        Assert.Equal(sheetHeightMm, sheet.Height.Millimeters, 9);
+        Transform2D placement = sheet.Placement!.Value;
+        Vector2D across = placement.Apply(Vector2D.FromMillimeters(1, 0));
+        Assert.Equal(isTurned ? 0 : 1, across.X.Millimeters, 12);
+        Assert.False(placement.TurnsOver);
+        BoundingBox onSheet = BoundingBox.Around(placement.Apply(box.LowerLeft), placement.Apply(box.UpperRight));
+        Assert.Equal(0, onSheet.Left.Millimeters, 9);
+        Assert.Equal(0, onSheet.Bottom.Millimeters, 9);
+        AssertWithin(sheet.Window, onSheet);
+    }
+
+    [Fact]
+    public void OnRoll_TooNarrowBothWays_IsRefused()
+    {
+        Drawing drawing = Drawing.Of("a box", "a box", BoundingBox.Around(Point2D.Origin, Point2D.FromMillimeters(900, 800)), []);
+
+        var error = Assert.Throws<ArgumentException>(() => SheetLayout.OnRoll(Length.FromMillimeters(610)).Arrange(drawing));
+        Assert.StartsWith("PC7105: The drawing is 900.0 mm (35.433 in) wide and 800.0 mm", error.Message);
+        Assert.Throws<ArgumentOutOfRangeException>(() => SheetLayout.OnRoll(Length.Zero));
+    }
+
+    private static int Pairs(Tiling tiling, Func<int, int, (int Row, int Column)> next)
+    {
+        HashSet<(int Row, int Column)> printed = [.. tiling.Sheets.Where(sheet => !sheet.IsEmpty).Select(sheet => (sheet.Row, sheet.Column))];
+        return printed.Count(place => printed.Contains(next(place.Row, place.Column)));
+    }
+
+    private static void AssertCellsFitTogether(Tiling tiling)
+    {
+        double overlap = tiling.Layout.Overlap.Millimeters;
+        double margin = tiling.Layout.Margin.Millimeters;
+        foreach (TiledSheet sheet in tiling.Sheets)
+        {
+            Assert.Equal(tiling.Paper.Width.Millimeters - (2 * margin), sheet.Window.Width.Millimeters, 9);
+            Assert.Equal(tiling.Paper.Height.Millimeters - (2 * margin), sheet.Window.Height.Millimeters, 9);
+            Assert.Equal(sheet.Window.Left.Millimeters, sheet.Cell.Left.Millimeters, 9);
+            Assert.Equal(sheet.Window.Top.Millimeters, sheet.Cell.Top.Millimeters, 9);
+            if (sheet.Column < tiling.Columns)
+            {
+                TiledSheet right = tiling.SheetAt(sheet.Row, sheet.Column + 1);
+                Assert.Equal(sheet.Cell.Right, right.Cell.Left);
+                Assert.Equal(overlap, (sheet.Window.Right - right.Window.Left).Millimeters, 9);
+            }
+
+            if (sheet.Row < tiling.Rows)
+            {
+                TiledSheet below = tiling.SheetAt(sheet.Row + 1, sheet.Column);
+                Assert.Equal(sheet.Cell.Bottom, below.Cell.Top);
+                Assert.Equal(overlap, (below.Window.Top - sheet.Window.Bottom).Millimeters, 9);
+            }
+        }
+    }
+
+    private static void AssertWithin(BoundingBox outer, BoundingBox inner)
+    {
+        const double tolerance = 1e-6;
+        Assert.True(
+            inner.Left.Millimeters >= outer.Left.Millimeters - tolerance && inner.Right.Millimeters <= outer.Right.Millimeters + tolerance
+                && inner.Bottom.Millimeters >= outer.Bottom.Millimeters - tolerance && inner.Top.Millimeters <= outer.Top.Millimeters + tolerance,
+            $"{inner} is not within {outer}");
+    }
+
+    private static Drawing DrawingOf(CurvePath path) => DrawingOf(PathMark.Of(path, LineRole.Seam));
+
+    private static Drawing DrawingOf(params DrawingMark[] marks)
+        => Drawing.Of("a test", "a test", BoundingBox.Around(Point2D.Origin, Point2D.FromMillimeters(100, 100)), [DrawingLayer.Of(LayerName.SeamLines, marks)]);
+
+    private static CurvePath Path(params string[] corners)
+    {
+        Point2D[] points = corners.Select(corner => corner.Split(' ')).Select(pair => Point2D.FromMillimeters(Number(pair[0]), Number(pair[1]))).ToArray();
+        CurvePath path = CurvePath.From(points[0]).LineTo(points[1]);
+        return points.Skip(2).Aggregate(path, (soFar, point) => soFar.LineTo(point));
+    }
+
+    private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -34,7 +34,7 @@ public class ConstructionBenchmarks
     public CubicBezier BetweenWithLength() => CubicBezier.BetweenWithLength(_start, Direction.Right, _end, _endDirection, _required);
 
     [Benchmark]
-    public int IntersectLine() => _waist.IntersectLine(_dart, out _);
+    public int IntersectLine() => _waist.IntersectionsWith(_dart).Count;
 
     [Benchmark]
     public double MaxCurvature() => _waist.MaxCurvaturePerMm(out _);

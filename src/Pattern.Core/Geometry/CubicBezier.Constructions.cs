@@ -136,26 +136,6 @@ public readonly partial struct CubicBezier
             end.XMm,
             end.YMm);
 
-    /// <summary>Where the curve meets an infinite line: all parameters in 0 to 1, ascending, ends and tangencies included.</summary>
-    /// <returns>How many.</returns>
-    internal int IntersectLine(in Line line, out ParameterHits hits)
-    {
-        double d0 = line.OffsetMm(Start);
-        double d1 = line.OffsetMm(StartControl);
-        double d2 = line.OffsetMm(EndControl);
-        double d3 = line.OffsetMm(End);
-        double spread = Math.Max(MagnitudeMm, Math.Max(Math.Abs(line.Point.XMm), Math.Abs(line.Point.YMm)));
-        double zero = 8 * Raw.Epsilon * spread;
-        if (Math.Abs(d0) <= zero && Math.Abs(d1) <= zero && Math.Abs(d2) <= zero && Math.Abs(d3) <= zero)
-        {
-            hits = new ParameterHits { Overlaps = true };
-            return 0;
-        }
-
-        Polynomial.CubicRoots(d0, d1, d2, d3, zero, out hits);
-        return hits.Count;
-    }
-
     private static void RequireApart(double chordMm, string parameter)
     {
         if (!(chordMm > 0))

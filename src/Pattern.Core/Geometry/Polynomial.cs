@@ -24,53 +24,6 @@ internal static class Polynomial
         t1 = q == 0 ? double.NaN : b0 / q;
     }
 
-    /// <summary>Roots in 0 to 1 of the cubic with these Bernstein coefficients, ascending; double roots once.</summary>
-    /// <param name="b0">Value at 0.</param>
-    /// <param name="b1">Second coefficient.</param>
-    /// <param name="b2">Third coefficient.</param>
-    /// <param name="b3">Value at 1.</param>
-    /// <param name="zero">Values no larger than this count as zero at ends and extrema.</param>
-    /// <param name="roots">Receives the roots.</param>
-    internal static void CubicRoots(double b0, double b1, double b2, double b3, double zero, out ParameterHits roots)
-    {
-        roots = default;
-        QuadraticRoots(b1 - b0, b2 - b1, b3 - b2, out double e0, out double e1);
-        if (e1 < e0)
-        {
-            (e0, e1) = (e1, e0);
-        }
-
-        // Between neighbouring extrema the cubic runs one way, so that each stretch holds at most one root.
-        double from = 0;
-        double valueFrom = b0;
-        for (int i = 0; i < 3; i++)
-        {
-            double to = i == 0 ? e0 : i == 1 ? e1 : 1;
-            if (i < 2 && !(to > from && to < 1))
-            {
-                continue;
-            }
-
-            double valueTo = to == 1 ? b3 : Cubic(b0, b1, b2, b3, to);
-            if (Math.Abs(valueFrom) <= zero)
-            {
-                roots.Add(from);
-            }
-            else if (Math.Abs(valueTo) > zero && (valueFrom < 0) != (valueTo < 0))
-            {
-                roots.Add(RootFinder.Find(new BernsteinCubic(b0, b1, b2, b3), from, valueFrom, to, valueTo, 0));
-            }
-
-            from = to;
-            valueFrom = valueTo;
-        }
-
-        if (Math.Abs(b3) <= zero)
-        {
-            roots.Add(1);
-        }
-    }
-
     /// <summary>The most that <see cref="RootsInUnit"/> takes.</summary>
     internal const int MostDegree = 9;
 
@@ -201,21 +154,9 @@ internal static class Polynomial
         return binomials;
     }
 
-    internal static double Cubic(double b0, double b1, double b2, double b3, double t)
-    {
-        double s = 1 - t;
-        return (s * s * ((s * b0) + (3 * t * b1))) + (t * t * ((3 * s * b2) + (t * b3)));
-    }
-
     /// <summary>A polynomial as a function to solve.</summary>
     private readonly unsafe struct Bernstein(double* coefficients, int degree) : IScalarFunction
     {
         public double At(double x) => Evaluate(coefficients, degree, x);
-    }
-
-    /// <summary>A cubic as a function to solve.</summary>
-    private readonly struct BernsteinCubic(double b0, double b1, double b2, double b3) : IScalarFunction
-    {
-        public double At(double x) => Cubic(b0, b1, b2, b3, x);
     }
 }

@@ -213,11 +213,11 @@ internal sealed class WaistTruing
 
     private double NextCrossing(in Line line, double after)
     {
-        _closed.IntersectLine(line, out ParameterHits hits);
+        CurveIntersections hits = _closed.IntersectionsWith(line);
         double next = double.NaN;
         for (int i = 0; i < hits.Count; i++)
         {
-            double t = hits[i];
+            double t = hits.FirstRaw(i);
             if (t >= after && !(t >= next))
             {
                 next = t;

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Geometry;
 
@@ -114,63 +113,6 @@ public class CubicBezierVectorTests
         AssertClose(row.At037[2], direction.X, rounding, 1);
         AssertClose(row.At037[3], direction.Y, rounding, 1);
         AssertClose(row.At037[4], row.Cubic.CurvaturePerMm(0.37), rounding * 1e3, Math.Abs(row.At037[4]) + (1 / row.Length));
-    }
-
-    [Fact]
-    public void IntersectLine_ClosedSegments_FindsEveryHit()
-    {
-        ILookup<string, CsvRow> hits = GeometryData.Rows("line_curve_hits.csv").ToLookup(r => r.Text("id"));
-        foreach (CsvRow pair in GeometryData.Rows("line_curve_pairs.csv"))
-        {
-            CubicBezier curve = pair.Cubic();
-            Point2D l0 = Point2D.FromMillimeters(pair.Number("l0x"), pair.Number("l0y"));
-            Point2D l1 = Point2D.FromMillimeters(pair.Number("l1x"), pair.Number("l1y"));
-            var line = Line.Through(l0, l1);
-            curve.IntersectLine(line, out ParameterHits found);
-            double lengthMm = l0.DistanceMm(l1);
-            double slack = 1e-9 * lengthMm;
-            List<double> inside = Parameters(found).Where(t => line.AlongMm(curve.PointAtRaw(t)) >= -slack && line.AlongMm(curve.PointAtRaw(t)) <= lengthMm + slack).ToList();
-
-            AssertHits(pair.Text("id"), curve, hits[pair.Text("id")].ToList(), "t_curve", inside);
-        }
-    }
-
-    [Fact]
-    public void IntersectLine_InfiniteLines_FindsEveryHit()
-    {
-        ILookup<string, CsvRow> hits = GeometryData.Rows("set-2/line_points.csv").ToLookup(r => r.Text("line"));
-        string t = GeometryData.Rows("set-2/line_points.csv")[0].Has("t") ? "t" : "t_curve";
-        foreach (CsvRow pair in GeometryData.Rows("set-2/lines.csv"))
-        {
-            CubicBezier curve = pair.Cubic();
-            var line = Line.Through(
-                Point2D.FromMillimeters(pair.Number("lx0"), pair.Number("ly0")), Point2D.FromMillimeters(pair.Number("lx1"), pair.Number("ly1")));
-            curve.IntersectLine(line, out ParameterHits found);
-
-            if (pair.Number("overlap") == 1)
-            {
-                Assert.True(found.Overlaps, pair.Text("line"));
-                continue;
-            }
-
-            AssertHits(pair.Text("line"), curve, hits[pair.Text("line")].ToList(), t, Parameters(found).ToList());
-        }
-    }
-
-    private static IEnumerable<double> Parameters(ParameterHits hits) => Enumerable.Range(0, hits.Count).Select(i => hits[i]);
-
-    private static void AssertHits(string id, CubicBezier curve, List<CsvRow> expected, string t, List<double> found)
-    {
-        Assert.True(expected.Count == found.Count, $"{id}: {found.Count} hits, expected {expected.Count}");
-        foreach (CsvRow hit in expected)
-        {
-            // An exact tangency is known to the square root of rounding only.
-            double tolerance = hit.Number("sin_angle") < 1e-7 ? 3e-8 : 1e-12 / Math.Max(1e-3, hit.Number("sin_angle"));
-            double size = Math.Max(curve.HodographMm, 1e-300);
-            Point2D point = Point2D.FromMillimeters(hit.Number("x"), hit.Number("y"));
-            double off = found.Min(f => curve.PointAtRaw(f).DistanceMm(point));
-            Assert.True(off <= (tolerance * size) + (1e-15 * curve.MagnitudeMm), $"{id}: off by {off} at t {hit.Number(t)}");
-        }
     }
 
     private static void AssertClose(double expected, double actual, double relative, double scale)

@@ -106,7 +106,7 @@ public class CurvePathOutputTests
             Outline.WriteTo(ref sum, LengthUnit.Inch);
             Outline.FlattenTo(ref sum, LengthUnit.Inch, Length.FromMillimeters(0.05));
             double t = curve.ParameterAtLengthMm(100);
-            curve.IntersectLine(Line.Horizontal(P(0, 10)), out ParameterHits hits);
+            CurveIntersections hits = curve.IntersectionsWith(Line.Horizontal(P(0, 10)));
             return sum.Total + curve.Flatten(Length.FromMillimeters(0.01), buffer) + Outline.CopyTo(verbs, numbers, LengthUnit.Centimeter) + t
                 + curve.LengthMm() + curve.SignedAreaMm2() + curve.MaxCurvaturePerMm(out _) + curve.TotalTurningRad() + curve.Bounds.TopMm + hits.Count
                 + Outline.PointAtLength(length / 2).XMm + Outline.SignedAreaMm2 + Outline.Bounds.TopMm

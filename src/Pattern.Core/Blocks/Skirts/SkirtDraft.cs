@@ -265,9 +265,9 @@ internal sealed class SkirtDraft
 
     private static double ParameterAtX(SkirtQuarter quarter, double xMm)
     {
-        int count = quarter.Waistline.IntersectLine(Line.Vertical(new Point2D(xMm, 0)), out ParameterHits hits);
-        return count > 0
-            ? hits[0]
+        CurveIntersections hits = quarter.Waistline.IntersectionsWith(Line.Vertical(new Point2D(xMm, 0)));
+        return hits.Count > 0
+            ? hits.FirstRaw(0)
             : throw new ConstructionException(DiagnosticCode.DartOffWaistline, quarter.Names.Panel)
             {
                 Step = "placing the darts",

@@ -11,6 +11,12 @@ internal unsafe struct BernsteinRoots
     private const int Room = 8;
     private const int MostDepth = 48;
 
+    // A stretch this short that changes sign holds its crossing and nothing besides that matters.
+    private const int SurveyDepth = 24;
+
+    // The square root of rounding, about how far apart it drives a double root.
+    private const double SameRoot = 1e-7;
+
     private fixed double _t[Room];
     private fixed double _coefficients[MostDegree + 1];
     private int _degree;
@@ -38,6 +44,7 @@ internal unsafe struct BernsteinRoots
         roots._degree = degree;
         roots._zero = zero;
         roots._runFrom = double.NaN;
+        roots._runTo = double.NaN;
         for (int i = 0; i <= degree; i++)
         {
             roots._coefficients[i] = coefficients[i];
@@ -87,9 +94,10 @@ internal unsafe struct BernsteinRoots
             return;
         }
 
-        if (changes == 1)
+        if (changes == 1 && (least > _zero || depth >= SurveyDepth))
         {
-            // The first and the last coefficient that are not 0 differ in sign. A root at an end that is exactly 0 lies on the border.
+            // The first and the last coefficient that are not 0 differ in sign. Where another coefficient is as good as 0, there may be a
+            // touch or a root on the border besides, so those stretches are halved first.
             Crossing(c, from, to);
             return;
         }
@@ -120,6 +128,12 @@ internal unsafe struct BernsteinRoots
 
         double middle = 0.5 * (from + to);
         Visit(first, from, middle, depth + 1);
+        if (second[0] == 0 && first[_degree - 1] * second[1] < 0)
+        {
+            // A root exactly where the stretch is halved: neither half sees a change of sign there.
+            Add(middle, isTouching: false);
+        }
+
         Visit(second, middle, to, depth + 1);
     }
 
@@ -296,6 +310,14 @@ internal unsafe struct BernsteinRoots
                 _touching &= ~(1 << (Count - 1));
             }
 
+            return;
+        }
+
+        // Two crossings that nothing but rounding parts are a touch: a double root seldom survives as one.
+        if (Count > 0 && !isTouching && !IsTouching(Count - 1) && t - _t[Count - 1] < SameRoot && StaysZero(_t[Count - 1], t))
+        {
+            _t[Count - 1] = 0.5 * (_t[Count - 1] + t);
+            _touching |= 1 << (Count - 1);
             return;
         }
 

@@ -285,15 +285,15 @@ internal sealed class EdgeRedraw
     {
         Direction outward = apex.DirectionTo(leg);
         double legMm = apex.DistanceMm(leg);
-        line.IntersectLine(Line.From(apex, outward), out ParameterHits hits);
+        CurveIntersections hits = line.IntersectionsWith(Line.From(apex, outward));
         double best = double.NaN;
         double bestOff = double.PositiveInfinity;
         for (int i = 0; i < hits.Count; i++)
         {
-            double along = outward.Dot(line.PointAtRaw(hits[i]) - apex);
-            if (along > 0 && hits[i] > after && hits[i] < 1 && Math.Abs(along - legMm) < bestOff)
+            double along = outward.Dot(line.PointAtRaw(hits.FirstRaw(i)) - apex);
+            if (along > 0 && hits.FirstRaw(i) > after && hits.FirstRaw(i) < 1 && Math.Abs(along - legMm) < bestOff)
             {
-                best = hits[i];
+                best = hits.FirstRaw(i);
                 bestOff = Math.Abs(along - legMm);
             }
         }

@@ -1,10 +1,16 @@
 using BenchmarkDotNet.Running;
 using Pattern.Core.Benchmarks.Geometry;
 
-// Accuracy stands beside every time: it is measured over the same curves, without timing.
-if (args is ["accuracy"])
+// Ratios that hold on a shared machine, with the accuracy beside each.
+if (args is ["compare"])
 {
-    CurveAccuracy.Print();
+    CurveComparison.Print();
+    return;
+}
+
+if (args is ["compare-queries"])
+{
+    QueryComparison.Print();
     return;
 }
 

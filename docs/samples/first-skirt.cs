@@ -46,7 +46,8 @@ try
 }
 catch (Exception e) when (e is FormatException or ArgumentException or ConstructionException or IOException or UnauthorizedAccessException)
 {
-    Console.Error.WriteLine(e.Message);
+    // Without the name of the method's parameter, which says nothing to who typed a measurement.
+    Console.Error.WriteLine(e.Message.Split(" (Parameter '")[0]);
     return 1;
 }
 

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Linq;
@@ -43,14 +42,6 @@ internal static class BenchCurves
     internal static string[] SvgTexts { get; }
 
     internal static SKPath[] SkiaPaths { get; }
-
-    internal static double Worst(Func<int, double> error) => Enumerable.Range(0, Count).Max(error);
-
-    internal static double Median(IEnumerable<double> values)
-    {
-        double[] sorted = values.OrderBy(v => v).ToArray();
-        return sorted[sorted.Length / 2];
-    }
 
     private static SKPath ToSkia(CubicBezier c)
     {

@@ -7,7 +7,7 @@ namespace Pattern.Core.Benchmarks.Geometry;
 
 /// <summary>Whether an outline of 20 segments crosses itself.</summary>
 [MemoryDiagnoser]
-public class SimpleOutlineBenchmarks
+public class OutlineQueryBenchmarks
 {
     private CurvePath _outline = null!;
     private LinearRing _ring = null!;

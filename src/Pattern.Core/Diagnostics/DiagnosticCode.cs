@@ -286,7 +286,7 @@ public enum DiagnosticCode
     /// <summary>A length that no curve through these ends can have.</summary>
     LengthTooShort = 3015,
 
-    /// <summary>A length that only a curve with a loop or a cusp would have.</summary>
+    /// <summary>A length that only a curve that crosses itself or doubles back would have.</summary>
     LengthTooLong = 3016,
 
     /// <summary>Two tangents do not meet ahead of both ends.</summary>
@@ -347,4 +347,28 @@ public enum DiagnosticCode
 
     /// <summary>The pieces of an offset could not be joined.</summary>
     OffsetUnjoined = 3503,
+
+    /// <summary>A seam allowance is negative, or too wide for any garment.</summary>
+    AllowanceOutOfRange = 6001,
+
+    /// <summary>A seam allowance is so wide that nothing is left of an edge.</summary>
+    EdgeVanishes = 6002,
+
+    /// <summary>A cut line would cross itself.</summary>
+    CutLineCrosses = 6003,
+
+    /// <summary>A corner was asked for between edges that do not meet.</summary>
+    CornerBetweenStrangers = 6004,
+
+    /// <summary>An edge that is to lie on the fold is not straight.</summary>
+    FoldNotStraight = 6005,
+
+    /// <summary>A piece was to be unfolded that lies on no fold.</summary>
+    NothingToUnfold = 6006,
+
+    /// <summary>A text to be printed on a piece has a character that cannot be printed.</summary>
+    TextNotPrintable = 6007,
+
+    /// <summary>A text to be printed on a piece is too long for a line.</summary>
+    TextTooLong = 6008,
 }

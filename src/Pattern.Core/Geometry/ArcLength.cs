@@ -11,7 +11,8 @@ namespace Pattern.Core.Geometry;
 /// ends there, and the speed is smooth on both sides.</remarks>
 internal readonly struct ArcLength
 {
-    // Towards a root a stretch covers at least half of what is left, and a root nearer than rounding is ignored: 60 are never reached.
+    // Towards a root a stretch covers at least half of what is left, and a root nearer than rounding is ignored: 60 are not
+    // reached. If they were, the rest would be measured in one.
     private const int MostStretches = 60;
 
     // How much larger than half a unit of rounding an error may not be asked to get.
@@ -92,9 +93,9 @@ internal readonly struct ArcLength
     internal double BetweenMm(double from, double to)
     {
         double sum = 0;
-        for (int i = 0; i < MostStretches && from < to && _scaleMm > 0; i++)
+        for (int i = 1; from < to && _scaleMm > 0; i++)
         {
-            double end = StretchEnd(from, to);
+            double end = i < MostStretches ? StretchEnd(from, to) : to;
             sum += Gauss(_rule, from, end);
             from = end;
         }
@@ -112,9 +113,9 @@ internal readonly struct ArcLength
 
         double missing = lengthMm / _scaleMm;
         double from = 0;
-        for (int i = 0; i < MostStretches && from < 1; i++)
+        for (int i = 1; from < 1; i++)
         {
-            double end = StretchEnd(from, 1);
+            double end = i < MostStretches ? StretchEnd(from, 1) : 1;
             double length = Gauss(_rule, from, end);
             if (missing <= length)
             {
@@ -149,10 +150,7 @@ internal readonly struct ArcLength
     private double StretchEnd(double from, double to)
     {
         double reach = Math.Min(Reach(_along1 - from, _beside1), Reach(_along2 - from, _beside2));
-        double left = to - from;
-
-        // A last stretch that would be very short is taken off this one, so that no rounding is left over.
-        return reach >= left ? to : from + reach;
+        return reach >= to - from ? to : from + reach;
     }
 
     /// <summary>How far a stretch may go past a root that lies so far ahead and so far beside.</summary>

@@ -10,9 +10,6 @@ public readonly partial struct CubicBezier
     // A handle shorter than this share of the chord makes the end look like a corner.
     private const double LeastHandleShare = 0.05;
 
-    // A required length may shorten the handles further than fairness would.
-    private const double ShortestHandleShare = 0.02;
-
     /// <summary>The fairest curve through two points with a given heading at each.</summary>
     /// <remarks>Fairest means: of all cubics with these ends and headings, the one with the least integral of the squared
     /// second derivative, which is what a thin strip bent by hand comes close to. It has a closed form, so there is no
@@ -78,68 +75,6 @@ public readonly partial struct CubicBezier
     public static CubicBezier Between(Point2D start, Direction startDirection, Point2D end)
         => Between(end, start, startDirection.Reversed).Reversed();
 
-    /// <summary>A curve through two ends with given headings that has a given length.</summary>
-    /// <remarks>Of the curves whose two handles keep the proportion of the fairest one (<see cref="Between(Point2D, Direction, Point2D, Direction)"/>),
-    /// the one of this length. The length never falls while the handles grow, so there is exactly one. Shorter handles
-    /// than 2 % of the chord, and handles so long that the curve crosses itself or has a cusp, are refused.</remarks>
-    /// <param name="start">Where the curve begins.</param>
-    /// <param name="startDirection">The heading with which it leaves.</param>
-    /// <param name="end">Where it ends.</param>
-    /// <param name="endDirection">The heading with which it arrives.</param>
-    /// <param name="length">The arc length it is to have; held to within <see cref="GeometryTolerance.Default"/>.</param>
-    /// <exception cref="ArgumentException">Start and end are the same point.</exception>
-    /// <exception cref="ConstructionException">No such curve has that length: it is too short or too long.</exception>
-    public static CubicBezier BetweenWithLength(
-        Point2D start, Direction startDirection, Point2D end, Direction endDirection, Length length)
-    {
-        double wantedMm = Guard.Millimetres(length, nameof(length));
-        CubicBezier fairest = Between(start, startDirection, end, endDirection);
-        var family = new HandleFamily(fairest, wantedMm);
-        double chord = start.DistanceMm(end);
-        double enoughMm = 0.1 * GeometryTolerance.DefaultMm * Math.Min(1, chord / GeometryTolerance.FullSizeMm);
-        double missing = family.At(1);
-        if (Math.Abs(missing) <= enoughMm)
-        {
-            return fairest;
-        }
-
-        double shortestHandle = Math.Min(Raw.Hypot(fairest.X1 - fairest.X0, fairest.Y1 - fairest.Y0), Raw.Hypot(fairest.X3 - fairest.X2, fairest.Y3 - fairest.Y2));
-        double low = 1;
-        double high = 1;
-        double valueLow = missing;
-        double valueHigh = missing;
-        if (missing > 0)
-        {
-            low = ShortestHandleShare * chord / shortestHandle;
-            valueLow = family.At(low);
-            if (valueLow > 0)
-            {
-                Length least = Length.FromMillimeters(wantedMm + valueLow);
-                throw new ConstructionException(DiagnosticCode.LengthTooShort, length, least) { Measured = length, Allowed = least };
-            }
-        }
-        else
-        {
-            for (int i = 0; i < 60 && valueHigh < 0; i++)
-            {
-                low = high;
-                valueLow = valueHigh;
-                high *= 2;
-                valueHigh = family.At(high);
-            }
-        }
-
-        double factor = RootFinder.Find(family, low, valueLow, high, valueHigh, enoughMm);
-        CubicBezier curve = family.Curve(factor);
-        if (factor > 1 && curve.CrossesItself && !fairest.CrossesItself)
-        {
-            Length most = Length.FromMillimeters(family.LongestWithoutLoopMm(factor));
-            throw new ConstructionException(DiagnosticCode.LengthTooLong, length, most) { Measured = length, Allowed = most };
-        }
-
-        return curve;
-    }
-
     /// <summary>A curve that arrives at a line without a corner: the hip curve.</summary>
     /// <remarks>It runs along the line at its end, in the sense that leads on. The fairest such curve, free at its start: see
     /// <see cref="Between(Point2D, Point2D, Direction)"/>.</remarks>
@@ -189,9 +124,6 @@ public readonly partial struct CubicBezier
         Point2D foot = line.FootOf(start);
         return Between(start, startDirection, foot + line.Direction.TimesMm(0.5 * startSpeed * p), across);
     }
-
-    /// <summary>Whether the curve crosses itself.</summary>
-    internal bool CrossesItself => new PowerCubic(this).TrySelfCrossing(out _, out _);
 
     internal static CubicBezier FromHandles(
         in Point2D start, in Direction startDirection, double startHandleMm, in Point2D end, in Direction endDirection, double endHandleMm) => new(
@@ -260,41 +192,5 @@ public readonly partial struct CubicBezier
         }
 
         return offsetMm > 0 ? line.Direction.TurnedRight : line.Direction.TurnedLeft;
-    }
-
-    /// <summary>The curves whose handles are so many times as long as those of the fairest one.</summary>
-    private readonly struct HandleFamily(CubicBezier fairest, double wantedMm) : IScalarFunction
-    {
-        public double At(double x) => Curve(x).LengthMm() - wantedMm;
-
-        internal CubicBezier Curve(double factor) => new(
-            fairest.X0,
-            fairest.Y0,
-            fairest.X0 + (factor * (fairest.X1 - fairest.X0)),
-            fairest.Y0 + (factor * (fairest.Y1 - fairest.Y0)),
-            fairest.X3 + (factor * (fairest.X2 - fairest.X3)),
-            fairest.Y3 + (factor * (fairest.Y2 - fairest.Y3)),
-            fairest.X3,
-            fairest.Y3);
-
-        internal double LongestWithoutLoopMm(double tooLong)
-        {
-            double low = 1;
-            double high = tooLong;
-            for (int i = 0; i < 40; i++)
-            {
-                double middle = 0.5 * (low + high);
-                if (Curve(middle).CrossesItself)
-                {
-                    high = middle;
-                }
-                else
-                {
-                    low = middle;
-                }
-            }
-
-            return Curve(low).LengthMm();
-        }
     }
 }

@@ -1,8 +1,6 @@
 using System;
 using System.Diagnostics.Contracts;
-#if !NET
 using Pattern.Core.Diagnostics;
-#endif
 using UnitsNet;
 
 namespace Pattern.Core.Geometry;
@@ -32,7 +30,8 @@ public readonly partial struct CubicBezier
             return FlattenRaw(SegmentFlattening.CheckedMm(PathSegment.FromCubic(this), tolerance, nameof(tolerance)), first, vertices.Length);
         }
     }
-#else
+#endif
+
     /// <summary>Writes the vertices, start and end included, of a polyline that keeps within a tolerance of the curve.</summary>
     /// <param name="tolerance">The largest distance between the curve and the polyline: a bound that holds.</param>
     /// <param name="vertices">Receives the vertices, as many as there is room for.</param>
@@ -46,7 +45,6 @@ public readonly partial struct CubicBezier
             return FlattenRaw(SegmentFlattening.CheckedMm(PathSegment.FromCubic(this), tolerance, nameof(tolerance)), first, vertices.Length);
         }
     }
-#endif
 
     /// <summary>Writes as many vertices as there is room for; returns how many there are in all.</summary>
     internal unsafe int FlattenRaw(double toleranceMm, Point2D* vertices, int room)

@@ -39,10 +39,16 @@ public readonly partial struct CubicBezier
 
     /// <summary>The parameter at a distance along the curve from its start.</summary>
     /// <param name="distance">Along the curve.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end.</exception>
+    [Pure]
+    public double ParameterAtLength(Length distance) => ParameterAtLength(distance, BeyondEnds.Refuse);
+
+    /// <summary>The parameter at a distance along the curve from its start.</summary>
+    /// <param name="distance">Along the curve.</param>
     /// <param name="beyond">What happens to a negative distance or one beyond the end.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     [Pure]
-    public double ParameterAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
+    public double ParameterAtLength(Length distance, BeyondEnds beyond)
         => ParameterAtLength(distance, beyond, GeometryTolerance.Default);
 
     /// <summary>The parameter at a distance along the curve from its start.</summary>

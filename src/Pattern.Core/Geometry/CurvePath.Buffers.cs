@@ -5,9 +5,11 @@ using UnitsNet.Units;
 
 namespace Pattern.Core.Geometry;
 
-/// <content>The walk-out into buffers that the caller owns: arrays, or spans where there are spans. A call with arrays compiles on both.</content>
+/// <content>The walk-out into buffers that the caller owns: arrays, and spans where there are spans. What was compiled against arrays runs on both.</content>
 public sealed partial class CurvePath
 {
+    // Both copies have an optional parameter, yet cannot be taken for each other: an array is an array before it is a span.
+#pragma warning disable RS0026
 #if NET
     /// <summary>Copies the path into two buffers: what to do, and the numbers for it.</summary>
     /// <param name="verbs">Receives the steps.</param>
@@ -38,7 +40,8 @@ public sealed partial class CurvePath
             return FlattenRaw(CheckedFlatness(tolerance, nameof(tolerance)), first, vertices.Length);
         }
     }
-#else
+#endif
+
     /// <summary>Copies the path into two buffers: what to do, and the numbers for it.</summary>
     /// <param name="verbs">Receives the steps.</param>
     /// <param name="numbers">Receives the numbers of each step, see <see cref="PathVerb"/>.</param>
@@ -68,7 +71,7 @@ public sealed partial class CurvePath
             return FlattenRaw(CheckedFlatness(tolerance, nameof(tolerance)), first, vertices.Length);
         }
     }
-#endif
+#pragma warning restore RS0026
 
     private unsafe int CopyRaw(PathVerb* verbs, int verbRoom, double* numbers, int numberRoom, LengthUnit unit, ArcOutput arcs)
     {

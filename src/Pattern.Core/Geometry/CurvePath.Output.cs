@@ -9,6 +9,8 @@ namespace Pattern.Core.Geometry;
 /// <content>The walk-out: handing a path to somebody else's drawing interface, without allocation.</content>
 public sealed partial class CurvePath
 {
+    // Both have an optional parameter, yet cannot be taken for each other: the second passes its sink by reference.
+#pragma warning disable RS0026
     /// <summary>Hands the path to a sink, segment by segment.</summary>
     /// <param name="sink">Who receives it.</param>
     /// <param name="unit">The unit of every coordinate.</param>
@@ -28,6 +30,7 @@ public sealed partial class CurvePath
     public void WriteTo<TSink>(ref TSink sink, LengthUnit unit, ArcOutput arcs = ArcOutput.Cubics)
         where TSink : struct, IPathSink
         => Write(ref sink, unit, arcs);
+#pragma warning restore RS0026
 
     /// <summary>Hands the path to a sink as straight lines that keep within a tolerance of it.</summary>
     /// <param name="sink">Who receives it.</param>

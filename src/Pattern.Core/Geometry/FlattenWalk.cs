@@ -32,14 +32,8 @@ internal struct FlattenWalk
     private readonly double _leastStep;
 
     // Where a chord must end: at a cusp or a turning point, at a second one, and at the end.
-    private double _limit;
     private readonly double _nextLimit;
-
-    // Where the walk is, relative to the start, and the speed there.
-    private double _x;
-    private double _y;
-    private double _dx;
-    private double _dy;
+    private double _limit;
     private double _step;
 
     internal FlattenWalk(in CubicBezier curve, double toleranceMm)
@@ -52,8 +46,6 @@ internal struct FlattenWalk
         _by = 3 * ((curve.Y2 - curve.Y1) - (curve.Y1 - curve.Y0));
         _ax = (curve.X3 - curve.X0) - (3 * (curve.X2 - curve.X1));
         _ay = (curve.Y3 - curve.Y0) - (3 * (curve.Y2 - curve.Y1));
-        _dx = _cx;
-        _dy = _cy;
 
         double sure = 1 / MostChords(curve, toleranceMm);
         _leastStep = 0.5 * sure;
@@ -79,17 +71,23 @@ internal struct FlattenWalk
     }
 
     /// <summary>Writes the next vertices, the start excluded; fewer than there is room for at the end of the curve, in the end none.</summary>
+    // Not tiered: the loop is long and would run unoptimised for its first thousands of curves.
+    [MethodImpl(Raw.NotTiered)]
     internal unsafe int Fill(Point2D* vertices, int room)
     {
         // Everything that changes is kept out of memory while it runs.
         double at = T;
-        double x = _x;
-        double y = _y;
-        double dx = _dx;
-        double dy = _dy;
         double step = _step;
-        int count = 0;
         double limit = _limit;
+        double bx2 = 2 * _bx;
+        double by2 = 2 * _by;
+        double ax3 = 3 * _ax;
+        double ay3 = 3 * _ay;
+        double ddx = Raw.MultiplyAdd(at, ax3, _bx);
+        double ddy = Raw.MultiplyAdd(at, ay3, _by);
+        double dx = Raw.MultiplyAdd(at, Raw.MultiplyAdd(at, ax3, bx2), _cx);
+        double dy = Raw.MultiplyAdd(at, Raw.MultiplyAdd(at, ay3, by2), _cy);
+        int count = 0;
         bool mayGrow = true;
         while (at < 1 && count < room)
         {
@@ -100,33 +98,42 @@ internal struct FlattenWalk
                 step = limit - at;
             }
 
-            double t2 = t * t;
-            double nextX = (t * _cx) + (t2 * (_bx + (t * _ax)));
-            double nextY = (t * _cy) + (t2 * (_by + (t * _ay)));
-            double nextDx = _cx + (2 * t * _bx) + (3 * t2 * _ax);
-            double nextDy = _cy + (2 * t * _by) + (3 * t2 * _ay);
-            double ratio2 = Deviation2(nextX - x, nextY - y, dx, dy, nextDx, nextDy, step, out double trend);
-            if (ratio2 > 1 && step > _leastStep)
+            // The chord from where the walk is, in powers of the step: as few operations as possible after the step is known.
+            double ex = step * Raw.MultiplyAdd(step, Raw.MultiplyAdd(step, _ax, ddx), dx);
+            double ey = step * Raw.MultiplyAdd(step, Raw.MultiplyAdd(step, _ay, ddy), dy);
+            double nextDx = Raw.MultiplyAdd(step, Raw.MultiplyAdd(step, ax3, 2 * ddx), dx);
+            double nextDy = Raw.MultiplyAdd(step, Raw.MultiplyAdd(step, ay3, 2 * ddy), dy);
+            Deviation(ex, ey, dx, dy, nextDx, nextDy, step, out double factor, out double shape, out double allowed, out double slower, out double faster);
+            double used = factor * shape;
+            if (used > allowed && step > _leastStep)
             {
-                step = Math.Max(_leastStep, step * Math.Min(0.97, Aim * Grow(ratio2)));
+                double shorter = step * Math.Min(0.97, Aim * Grow(used, allowed));
+                step = shorter > _leastStep ? shorter : _leastStep;
                 mayGrow = false;
                 continue;
             }
 
-            if (ratio2 < Wasteful && mayGrow && t < limit)
+            if (used < Wasteful * allowed && mayGrow && t < limit)
             {
-                step *= Aim * Grow(ratio2);
+                step *= Aim * Grow(used, allowed);
                 mayGrow = false;
                 continue;
             }
 
-            step = Math.Max(_leastStep, step * Aim * Grow(ratio2) * trend);
+            // The root of Grow and the trend in one quotient: this division is what the next chord waits for.
+            double longer = step * Aim * Raw.MultiplyAdd(3 * factor * slower, shape, 5 * allowed * slower)
+                / Raw.MultiplyAdd(5 * factor * faster, shape, 3 * allowed * faster);
+            step = longer > _leastStep ? longer : _leastStep;
+
+            // From t itself, so that no rounding adds up from chord to chord.
             at = t;
-            x = nextX;
-            y = nextY;
-            dx = nextDx;
-            dy = nextDy;
-            vertices[count++] = t == 1 ? _end : new Point2D(_start.XMm + x, _start.YMm + y);
+            ddx = Raw.MultiplyAdd(t, ax3, _bx);
+            ddy = Raw.MultiplyAdd(t, ay3, _by);
+            dx = Raw.MultiplyAdd(t, Raw.MultiplyAdd(t, ax3, bx2), _cx);
+            dy = Raw.MultiplyAdd(t, Raw.MultiplyAdd(t, ay3, by2), _cy);
+            vertices[count++] = t == 1 ? _end : new Point2D(
+                Raw.MultiplyAdd(t, Raw.MultiplyAdd(t, Raw.MultiplyAdd(t, _ax, _bx), _cx), _start.XMm),
+                Raw.MultiplyAdd(t, Raw.MultiplyAdd(t, Raw.MultiplyAdd(t, _ay, _by), _cy), _start.YMm));
             mayGrow = true;
             if (t == limit)
             {
@@ -135,12 +142,7 @@ internal struct FlattenWalk
         }
 
         _limit = limit;
-
         T = at;
-        _x = x;
-        _y = y;
-        _dx = dx;
-        _dy = dy;
         _step = step;
         return count;
     }
@@ -148,17 +150,10 @@ internal struct FlattenWalk
     /// <summary>A root of the speed on the curve, or so near it that the curve all but turns back there; else the end.</summary>
     private static double Limit(double along, double beside) => Math.Abs(beside) < Hairpin && along > 0 && along < 1 ? along : 1;
 
-    /// <summary>By how much a step may grow that uses this share, squared, of the tolerance: its fourth root, inverted.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Grow(double ratio2)
-    {
-        double d = ratio2 - 1;
-        return d > -0.5 && d < 0.6
-            ? 1 - (0.25 * d) + (d * d * (0.15625 - (0.1171875 * d)))
-            : GrowFar(ratio2);
-    }
-
-    private static double GrowFar(double ratio2) => ratio2 < 1e-4 ? 10 : 1 / Math.Sqrt(Math.Sqrt(ratio2));
+    /// <summary>By how much a step may grow: the fourth root of allowed over used, by its Pade approximant where that is near 1.</summary>
+    private static double Grow(double used, double allowed) => used > 0.2 * allowed && used < 5 * allowed
+        ? ((5 * allowed) + (3 * used)) / ((3 * allowed) + (5 * used))
+        : used <= 1e-4 * allowed ? 10 : Math.Sqrt(Math.Sqrt(allowed / used));
 
     /// <summary>Distance of a control point to the chord from the origin to e, squared, over |e| squared.</summary>
     private static double BesideChord(double ex, double ey, double qx, double qy)
@@ -169,9 +164,22 @@ internal struct FlattenWalk
         return Raw.Hypot(qx - (u * ex), qy - (u * ey));
     }
 
-    /// <summary>Square of deviation over tolerance, an upper bound; and by how much the next step should differ.</summary>
+    /// <summary>An upper bound of the squared deviation as a product of factor and shape, with what is allowed in the same
+    /// measure; and how the next step should differ from this one, as a quotient.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private readonly double Deviation2(double ex, double ey, double dx0, double dy0, double dx1, double dy1, double step, out double trend)
+    private readonly void Deviation(
+        double ex,
+        double ey,
+        double dx0,
+        double dy0,
+        double dx1,
+        double dy1,
+        double step,
+        out double factor,
+        out double shape,
+        out double allowed,
+        out double slower,
+        out double faster)
     {
         double length2 = (ex * ex) + (ey * ey);
         double along0 = (ex * dx0) + (ey * dy0);
@@ -182,26 +190,33 @@ internal struct FlattenWalk
         if (along0 >= 0 && step * along0 <= room && along1 >= 0 && step * along1 <= room && cross0 * cross1 > 0)
         {
             // d = step / 3 x cross / |e|. With m the mean of d1 and d2 and k m half their difference, the greatest value is
-            // at most 3/4 m (1 + k^2 / 4). Sum and difference instead of halves gather all constants in 1/64.
+            // at most 3/4 m (1 + k^2 / 4). Sum and difference instead of halves gather all constants in 1/64 of the step squared.
             double sum = cross0 + cross1;
             double difference = cross1 - cross0;
             double sum2 = sum * sum;
-            double allowed = length2 * _tolerance2;
-            double bound = step * (sum2 + (0.25 * difference * difference));
-            double inverse = 1 / (sum2 * allowed);
-            double k = difference * sum * allowed * inverse;
+            double bound = Raw.MultiplyAdd(0.25 * difference, difference, sum2);
+            shape = bound * bound;
+            factor = 1.0 / 64 * step * step;
+            allowed = sum2 * (length2 * _tolerance2);
 
-            // Between the thirds of this chord the bend changes by 2k, so by 6k to the middle of the next; steps go with its root.
-            trend = Raw.Clamp(1 - (k * (3 - (4.5 * k))), 0.5, 1.8);
-            return 1.0 / 64 * bound * bound * inverse;
+            // Between the thirds of this chord the bend changes by 2k, so by 6k to the middle of the next; a step goes with its
+            // root: exp(-3k), as (1 - 3k/2) / (1 + 3k/2). A sudden change is not run after.
+            double change = Math.Abs(difference) < 0.4 * Math.Abs(sum) ? 1.5 * difference : difference * sum > 0 ? 0.35 * sum : -0.3 * sum;
+            slower = sum - change;
+            faster = sum + change;
+            return;
         }
 
         double third = step / 3;
-        return DeviationOdd2(ex, ey, third * dx0, third * dy0, third * dx1, third * dy1, out trend);
+        factor = 1;
+        shape = DeviationOdd2(ex, ey, third * dx0, third * dy0, third * dx1, third * dy1);
+        allowed = _tolerance2;
+        slower = 1;
+        faster = 1;
     }
 
     /// <summary>The same where the curve changes sides, overshoots the chord or stands still.</summary>
-    private readonly double DeviationOdd2(double ex, double ey, double hx0, double hy0, double hx1, double hy1, out double trend)
+    private static double DeviationOdd2(double ex, double ey, double hx0, double hy0, double hx1, double hy1)
     {
         double d1 = BesideChord(ex, ey, hx0, hy0);
         double d2 = BesideChord(ex, ey, ex - hx1, ey - hy1);
@@ -212,7 +227,6 @@ internal struct FlattenWalk
         double mean = 0.5 * (d1 + d2);
         double half = 0.5 * (larger - smaller);
         double bound = changesSide ? 4.0 / 9 * larger : mean > 0 ? 0.75 * (mean + (0.25 * half * half / mean)) : 0;
-        trend = 1;
-        return bound * bound / _tolerance2;
+        return bound * bound;
     }
 }

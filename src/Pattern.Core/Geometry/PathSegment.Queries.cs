@@ -81,4 +81,12 @@ public readonly partial struct PathSegment
         hull = new CubicBezier(start, apex, apex, end);
         return true;
     }
+
+    /// <summary>The same segment with ends moved by what rounding or a tolerance amounts to; an arc, whose ends follow from its angles, stays.</summary>
+    internal PathSegment WithEndsRaw(in Point2D start, in Point2D end) => Kind switch
+    {
+        PathSegmentKind.Line => FromLine(new LineSegment(start, end)),
+        PathSegmentKind.Cubic => FromCubic(new CubicBezier(start, _data.StartControl, _data.EndControl, end)),
+        _ => this,
+    };
 }

@@ -1,5 +1,9 @@
 using System;
 using System.Runtime.CompilerServices;
+#if NET
+using System.Runtime.Intrinsics.Arm;
+using System.Runtime.Intrinsics.X86;
+#endif
 
 namespace Pattern.Core.Geometry;
 
@@ -8,6 +12,9 @@ internal static class Raw
 {
     /// <summary>Relative rounding of a double: half a unit in the last place.</summary>
     internal const double Epsilon = 1.1102230246251565e-16;
+
+    /// <summary>AggressiveOptimization, which netstandard2.0 has no name for.</summary>
+    internal const MethodImplOptions NotTiered = (MethodImplOptions)512;
 
     // Squares neither overflow nor vanish between these bounds, so the plain root is right.
     private const double LeastSafe = 1e-140;
@@ -19,6 +26,19 @@ internal static class Raw
     {
         double squared = (x * x) + (y * y);
         return squared > LeastSafe && squared < MostSafe ? Math.Sqrt(squared) : HypotScaled(x, y);
+    }
+
+    /// <summary>a b + c, in one step where the machine has it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static double MultiplyAdd(double a, double b, double c)
+    {
+#if NET
+        if (Fma.IsSupported || AdvSimd.IsSupported)
+        {
+            return Math.FusedMultiplyAdd(a, b, c);
+        }
+#endif
+        return (a * b) + c;
     }
 
     internal static double Clamp(double value, double least, double most) => value < least ? least : value > most ? most : value;

@@ -44,6 +44,9 @@ public sealed class LineRole
     /// <summary>A level across the body.</summary>
     public static LineRole Level { get; } = new("level", 0.25, Ink.Quiet);
 
+    /// <summary>The box that a draft stands in: a hair line that runs through, since seam lines lie on it.</summary>
+    public static LineRole Frame { get; } = new("frame", 0.15, Ink.Quiet);
+
     /// <summary>A line drawn on the way.</summary>
     public static LineRole Construction { get; } = new("construction line", 0.2, Ink.Quiet, 3, 1.5);
 

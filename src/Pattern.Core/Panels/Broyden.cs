@@ -19,6 +19,8 @@ internal readonly struct Vector3
 
     internal bool IsFinite => Guard.IsFinite(A) && Guard.IsFinite(B) && Guard.IsFinite(C);
 
+    internal double Norm => Math.Sqrt(Dot(this));
+
     internal double Dot(in Vector3 other) => (A * other.A) + (B * other.B) + (C * other.C);
 
     public static Vector3 operator +(Vector3 l, Vector3 r) => new(l.A + r.A, l.B + r.B, l.C + r.C);
@@ -44,7 +46,8 @@ internal readonly struct Matrix3
         _row2 = row2;
     }
 
-    internal static Matrix3 Identity => new(new Vector3(1, 0, 0), new Vector3(0, 1, 0), new Vector3(0, 0, 1));
+    /// <summary>The inverse of the identity with one more number in its lower left corner.</summary>
+    internal static Matrix3 InverseOfCorner(double corner) => new(new Vector3(1, 0, 0), new Vector3(0, 1, 0), new Vector3(-corner, 0, 1));
 
     /// <summary>The update after a move that changed the residual: H + (move - H change) move' H / (move' H change).</summary>
     internal Matrix3 Broyden(in Vector3 move, in Vector3 change)

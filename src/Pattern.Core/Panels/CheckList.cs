@@ -12,7 +12,9 @@ internal sealed class CheckList
 
     internal const double ToleranceRad = 0.01 * Math.PI / 180;
 
-    private readonly List<Finding> _findings = new(40);
+    private readonly List<Finding> _findings;
+
+    internal CheckList(int expected = 40) => _findings = new List<Finding>(expected);
 
     internal void Length(string check, string place, double measuredMm, double targetMm)
         => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.Equal, measuredMm, targetMm, ToleranceMm));

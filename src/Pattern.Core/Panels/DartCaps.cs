@@ -55,11 +55,10 @@ internal static class DartCaps
         before = new List<PathSegment>(2);
         foreach (PathSegment segment in path.SegmentsRaw)
         {
-            CubicBezier cubic = segment.Kind == PathSegmentKind.Line ? segment.LineRaw.ToCubic() : segment.CubicRaw;
-            cubic.IntersectLine(line, out ParameterHits hits);
+            LineIntersector.Find(segment, line, null, out CurveIntersections hits);
             for (int i = 0; i < hits.Count; i++)
             {
-                double t = hits[i];
+                double t = hits.FirstRaw(i);
                 if (t > 0 && line.Direction.Dot(segment.PointAtRaw(t) - line.Point) > 0)
                 {
                     before.Add(segment.SubSegmentRaw(0, t));

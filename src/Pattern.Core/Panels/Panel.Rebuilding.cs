@@ -55,7 +55,7 @@ public sealed partial class Panel
 
     private const double OnLineMm = 1e-6;
 
-    private void RefuseCrossedOutline(string step)
+    internal void RefuseCrossedOutline(string step)
     {
         CurvePath outline = SeamOutline();
         if (outline.IsSimple())

@@ -65,7 +65,7 @@ public sealed class PanelBuilder
     public PanelBuilder WithGrainline(LineSegment grainline) => new(_name, _edges, _notches, _landmarks, grainline);
 
     /// <summary>Makes the panel.</summary>
-    /// <exception cref="ConstructionException">The edges do not run head to tail, a name stands twice, or a notch lies off its edge.</exception>
+    /// <exception cref="ConstructionException">The edges do not run head to tail or cross each other, a name stands twice, or a notch lies off its edge.</exception>
     [Pure]
     public Panel Make()
     {
@@ -76,7 +76,9 @@ public sealed class PanelBuilder
         LineSegment grain = _grainline ?? new LineSegment(
             new Point2D((box.LeftMm + box.RightMm) / 2, box.BottomMm + (0.75 * (box.TopMm - box.BottomMm))),
             new Point2D((box.LeftMm + box.RightMm) / 2, box.BottomMm + (0.25 * (box.TopMm - box.BottomMm))));
-        return new Panel(_name, edges, new PanelFeatures(grain, notches, _landmarks, []));
+        var panel = new Panel(_name, edges, new PanelFeatures(grain, notches, _landmarks, []));
+        panel.RefuseCrossedOutline("making a panel");
+        return panel;
     }
 
     private void RefuseGaps()

@@ -45,7 +45,7 @@ public class SkirtBlockPropertyTests(ITestOutputHelper output)
         Assert.Equal(0, refused);
     }
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 2000)]
     public Property Draft_AnyBodyAndOptions_PassesEveryCheckOrIsRefusedWithAReason() => Prop.ForAll(Case, c =>
     {
         try

@@ -267,6 +267,21 @@ public class SkirtBlockTests
         Assert.True(e.Code is DiagnosticCode.WaistNotTrued or DiagnosticCode.DartWiderThanStretch or DiagnosticCode.DartOffWaistline, e.Message);
     }
 
+    // Found by a property: one wide dart and much ease once led the truing astray, though this body is an ordinary one.
+    [Fact]
+    public void Draft_WideSingleDartOnALevelWaist_IsTrued()
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Millimetres(794, 1009))
+            .WithHipEase(Length.FromMillimeters(100.6542))
+            .WithWaistEase(Length.FromMillimeters(25.0018))
+            .WithWaistline(Waistline.Level)
+            .WithLargestDart(Length.FromMillimeters(58.03602))
+            .Fitted(new SkirtFit { CentreBackHem = Length.FromMillimeters(25.4), CentreBackWaist = Length.FromMillimeters(12.7) })
+            .Draft();
+
+        Assert.True(block.Report.Passed, block.Report.ToString());
+    }
+
     internal static Point2D[] Points(SkirtBlock block)
         => [.. new[] { block.Back, block.Front }.SelectMany(p => p.SeamOutline().Segments).SelectMany(s => s.Kind == PathSegmentKind.Cubic
             ? new[] { s.AsCubic().Start, s.AsCubic().StartControl, s.AsCubic().EndControl, s.AsCubic().End }

@@ -68,7 +68,6 @@ public class CubicBezierConstructionTests
     [InlineData(205.5)]
     [InlineData(206)]
     [InlineData(210)]
-    [InlineData(230)]
     public void BetweenWithLength_Waistline_HasTheLength(double lengthMm)
     {
         CubicBezier waist = CubicBezier.BetweenWithLength(CentreBack, Direction.Right, SideWaist, D(12), Length.FromMillimeters(lengthMm));
@@ -106,7 +105,28 @@ public class CubicBezierConstructionTests
 
         Assert.Equal(DiagnosticCode.LengthTooLong, error.Code);
         CubicBezier longest = CubicBezier.BetweenWithLength(P(0, 0), D(30), P(100, 0), D(-30), error.Allowed!.Value);
-        Assert.False(longest.CrossesItself);
+        Assert.False(longest.IsTangled);
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(2, 2)]
+    public void BetweenWithLength_SoLongThatItDoublesBack_Refused(double startDegrees, double endDegrees)
+    {
+        ConstructionException error = Assert.Throws<ConstructionException>(
+            () => CubicBezier.BetweenWithLength(P(0, 0), D(startDegrees), P(100, 0), D(endDegrees), Length.FromMillimeters(130)));
+
+        Assert.Equal(DiagnosticCode.LengthTooLong, error.Code);
+        Assert.InRange(error.Allowed!.Value.Millimeters, 100 - 1e-9, 101);
+    }
+
+    [Fact]
+    public void BetweenWithLength_TallArch_IsNoTangle()
+    {
+        CubicBezier arch = CubicBezier.BetweenWithLength(P(0, 0), Direction.Up, P(100, 0), Direction.Down, Length.FromMillimeters(600));
+
+        Assert.Equal(600, arch.LengthMm(), 1e-9);
+        Assert.Equal(arch.StartControl.YMm, arch.EndControl.YMm, 1e-9);
     }
 
     [Fact]

@@ -49,6 +49,8 @@ public class LabelPlacementTests
             double away = Corners(label).Min(corner => corner.DistanceTo(landmark.Position).Millimeters);
             bool isTied = leaders.Any(leader => leader.Path.Start.DistanceTo(landmark.Position).Millimeters < 2);
             bool isBeside = away < Math.Max(label.Width.Millimeters, 5) && Grown(label, 3, landmark.Position);
+            bool isNearest = block.Landmarks.All(other => other.Position.DistanceTo(landmark.Position).Millimeters < 1.5 || Distance(label, other.Position) > Distance(label, landmark.Position));
+            isBeside &= isNearest;
             Assert.True(isBeside || isTied, $"{landmark.Name} is {away:0.0} mm from its point");
         }
     }
@@ -162,6 +164,8 @@ public class LabelPlacementTests
             }
         }
     }
+
+    private static double Distance(TextMark label, Point2D point) => Border(label).Min(border => border.DistanceTo(point).Millimeters);
 
     private static Point2D Turned(TextMark label, double along, double up)
     {

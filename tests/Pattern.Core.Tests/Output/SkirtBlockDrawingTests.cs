@@ -152,7 +152,7 @@ public class SkirtBlockDrawingTests
     {
         SkirtBlock block = DrawnSkirts.Draft("default");
 
-        Assert.DoesNotContain(block.Draw().Marks<TextMark>(), mark => mark.Text.Contains("20"  + "26"));
+        Assert.DoesNotContain(block.Draw().Marks<TextMark>(), mark => mark.Text.Contains("20" + "26"));
         Assert.Contains(block.Draw(new DrawingOptions { Date = new DateTime(2026, 3, 1) }).Marks<TextMark>(), mark => mark.Text == "2026-03-01");
     }
 
@@ -175,7 +175,7 @@ public class SkirtBlockDrawingTests
     [Fact]
     public void LineRoles_OnOneSheet_DifferInWeightOrDash()
     {
-        LineRole[] roles = [LineRole.Seam, LineRole.DartLeg, LineRole.Fold, LineRole.OtherWaistline, LineRole.Level, LineRole.Construction, LineRole.HandDrawn, LineRole.Grain];
+        LineRole[] roles = [LineRole.Seam, LineRole.DartLeg, LineRole.Fold, LineRole.OtherWaistline, LineRole.Level, LineRole.Frame, LineRole.Construction, LineRole.HandDrawn, LineRole.Grain];
 
         Assert.Equal(roles.Length, roles.Select(role => (role.Weight.Millimeters, string.Join(" ", role.Dashes))).Distinct().Count());
         Assert.All(roles, role => Assert.True(role == LineRole.Seam || role.Weight < LineRole.Seam.Weight));

@@ -340,6 +340,23 @@ public class PanelDartTests
         }
     }
 
+    // An edge that is an arc: the cap mirrors arcs as arcs, and has to lie on the arc again once folded.
+    [Fact]
+    public void Cap_OnACircularEdge_LiesOnTheArc()
+    {
+        CurvePath arc = CurvePath.From(At(0, 300)).ArcAround(At(150, 80), Angle.FromDegrees(-68));
+        Panel panel = Panel.Named(PanelName.Of("arc"))
+            .WithEdge(EdgeName.Waist, EdgeRole.Opening, arc)
+            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(arc.End).LineTo(At(300, 0)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(300, 0)).LineTo(At(0, 0)))
+            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(At(0, 0)).LineTo(At(0, 300)))
+            .Make()
+            .TakeInDart(EdgeName.Waist.Middle, Mm(25), Mm(120));
+
+        Assert.Equal(0, CheckList.CapOffSeamMm(panel.FindEdge(EdgeName.Waist), 0), 1e-6);
+        Assert.All(panel.Darts.Single().Cap.Segments, s => Assert.Equal(PathSegmentKind.Arc, s.Kind));
+    }
+
     [Fact]
     public void TakeInInsideDart_TravelsWithATransfer()
     {
@@ -377,6 +394,22 @@ public class PanelDartTests
         AssertRefused(DiagnosticCode.CutLeavesPanel, () => Bodice()
             .TakeInDart(EdgeName.Shoulder.At(Mm(20)), Mm(6), Mm(60))
             .TransferDart(EdgeName.Shoulder.Dart(1), Underarm.At(Mm(205))));
+    }
+
+    [Fact]
+    public void Make_OutlineThatCrossesItself_IsRefusedWithTheEdges()
+    {
+        PanelBuilder builder = Panel.Named(PanelName.Of("bow tie"))
+            .WithEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.From(At(0, 0)).LineTo(At(100, 100)))
+            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(At(100, 100)).LineTo(At(100, 0)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(100, 0)).LineTo(At(0, 100)))
+            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(At(0, 100)).LineTo(At(0, 0)));
+
+        ConstructionException e = Assert.Throws<ConstructionException>(() => builder.Make());
+
+        Assert.Equal(DiagnosticCode.OutlineWouldCross, e.Code);
+        Assert.Contains("waist", e.Message);
+        Assert.Contains("hem", e.Message);
     }
 
     private static void AssertRefused(DiagnosticCode code, Func<Panel> operation)

@@ -62,6 +62,10 @@ public sealed class SkirtBlock
     /// <summary>The proof: every check with what was measured.</summary>
     public CheckReport Report { get; }
 
+    /// <summary>What is sewn to what: the back side seam to the front side seam, without ease, from waist to hip and from hip to hem.</summary>
+    /// <remarks>Hold it against the panels after changing them: <c>block.Seams.Check(back, front)</c>.</remarks>
+    public SeamPlan Seams => SkirtSeams.Plan;
+
     /// <summary>The waistline that the seam line follows.</summary>
     public Waistline Waistline => _options.Waistline;
 

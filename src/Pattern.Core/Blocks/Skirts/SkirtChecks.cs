@@ -22,11 +22,7 @@ internal static class SkirtChecks
         list.Length("hip width all around", "block", 2 * (WidthAt(back, draft.Back, hipMm) + WidthAt(front, draft.Front, hipMm)), draft.HipTargetMm);
         list.Length("back wider than front at hip", "block", WidthAt(back, draft.Back, hipMm) - WidthAt(front, draft.Front, hipMm), draft.Reading.BackWider.ValueMm);
 
-        double backToHip = back.Notches[0].FromStartMm;
-        double frontToHip = front.Notches[0].FromStartMm;
-        list.Length("side seam waist to hip", "back", backToHip, frontToHip);
-        list.Length("side seam hip to hem", "back", back.FindEdge(EdgeName.SideSeam).SewnLengthMm() - backToHip, front.FindEdge(EdgeName.SideSeam).SewnLengthMm() - frontToHip);
-
+        SkirtSeams.Plan.Check(list, [back, front]);
         CheckCorners(list, back);
         CheckCorners(list, front);
         list.Angle("hem joined at side", "block", HemAtSide(back) + HemAtSide(front), Math.PI);
@@ -59,13 +55,13 @@ internal static class SkirtChecks
         for (int i = 0; i < waist.Darts.Count; i++)
         {
             Dart dart = waist.Darts[i];
-            string name = DartNames[i];
-            list.Length(name + " intake", place, dart.IntakeMm, quarter.Wedges[i].IntakeMm);
-            list.Length(name + " length", place, dart.LengthMm, quarter.Wedges[i].LengthMm);
-            list.Length(name + " legs", place, dart.LegLengthMm(Toward.Centre), dart.LegLengthMm(Toward.Side));
-            list.Angle(name + " closed without a corner", place, CheckList.CornerAcrossDartRad(waist, i), 0);
-            list.Length(name + " cap folded onto the seam", place, CheckList.CapOffSeamMm(waist, i), 0);
-            list.LengthAtMost(name + " apex above hip line", place, -dart.Apex.YMm, options.Levels.LowerHipMm);
+            DartCheckNames name = DartCheckNames.Of[i];
+            list.Length(name.Intake, place, dart.IntakeMm, quarter.Wedges[i].IntakeMm);
+            list.Length(name.Length, place, dart.LengthMm, quarter.Wedges[i].LengthMm);
+            list.Length(name.Legs, place, dart.LegLengthMm(Toward.Centre), dart.LegLengthMm(Toward.Side));
+            list.Angle(name.Corner, place, CheckList.CornerAcrossDartRad(waist, i), 0);
+            list.Length(name.Cap, place, CheckList.CapOffSeamMm(waist, i), 0);
+            list.LengthAtMost(name.Apex, place, -dart.Apex.YMm, options.Levels.LowerHipMm);
         }
     }
 
@@ -78,7 +74,7 @@ internal static class SkirtChecks
             Math.Min(
                 quarter.Hand * (side.End.XMm - panel.FindEdge(EdgeName.Hem).End.XMm),
                 WidthAt(panel, quarter, quarter.CentreLowerHip.Position.YMm)));
-        list.LengthAtLeast("narrowest width", place, narrowest, 1);
+        list.LengthAtLeast("narrowest width at least", place, narrowest, 1);
 
         // Down one leg of every dart and up the other: simple only where darts lie inside the panel and apart from each other.
         CurvePath outline = panel.SeamOutline();
@@ -91,20 +87,45 @@ internal static class SkirtChecks
 
     private static double XAt(PanelEdge edge, double yMm)
     {
+        Line level = Line.Horizontal(new Point2D(0, yMm));
         foreach (PathSegment segment in edge.Stretches[0].SegmentsRaw)
         {
-            Point2D start = segment.Start;
-            Point2D end = segment.End;
-            if (Math.Min(start.YMm, end.YMm) <= yMm && yMm <= Math.Max(start.YMm, end.YMm))
+            CurveIntersections hits = segment.IntersectionsWith(level);
+            if (hits.Count > 0)
             {
-                return segment.Kind == PathSegmentKind.Cubic && segment.CubicRaw.IntersectLine(Line.Horizontal(new Point2D(0, yMm)), out ParameterHits hits) > 0
-                    ? segment.CubicRaw.PointAtRaw(hits[0]).XMm
-                    : start.XMm + ((end.XMm - start.XMm) * (start.YMm == end.YMm ? 0 : (yMm - start.YMm) / (end.YMm - start.YMm)));
+                return hits[0].Point.XMm;
             }
         }
 
         return double.NaN;
     }
 
-    private static readonly string[] DartNames = ["dart 1", "dart 2", "dart 3", "dart 4"];
+    /// <summary>What the checks of one dart are called; made once, not for every draft.</summary>
+    private sealed class DartCheckNames
+    {
+        private DartCheckNames(int number)
+        {
+            string dart = "dart " + number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            Intake = dart + " intake";
+            Length = dart + " length";
+            Legs = dart + " legs";
+            Corner = dart + " closed without a corner";
+            Cap = dart + " cap folded onto the seam";
+            Apex = dart + " apex no lower than hip line";
+        }
+
+        internal static DartCheckNames[] Of { get; } = [new(1), new(2), new(3), new(DartPlan.MostDarts)];
+
+        internal string Intake { get; }
+
+        internal string Length { get; }
+
+        internal string Legs { get; }
+
+        internal string Corner { get; }
+
+        internal string Cap { get; }
+
+        internal string Apex { get; }
+    }
 }

@@ -12,6 +12,8 @@ namespace Pattern.Core.Output;
 internal sealed class LabelPlacer
 {
     private const double LabelGapMm = 0.8;
+    private const double PointGapMm = 1;
+    private const double SamePointMm = 1;
 
     // Far less than the room that a label keeps from a line.
     private static readonly Length Flatness = Length.FromMillimeters(0.05);
@@ -23,6 +25,7 @@ internal sealed class LabelPlacer
     private readonly BoundingBox _sheet;
     private readonly List<Obstacle> _obstacles = [];
     private readonly List<LabelBox> _labels = [];
+    private readonly List<Point2D> _points = [];
 
     internal LabelPlacer(in BoundingBox sheet) => _sheet = sheet;
 
@@ -41,6 +44,7 @@ internal sealed class LabelPlacer
                 break;
             case PointMark point:
                 _obstacles.Add(new Obstacle([point.Position, point.Position], point.DiameterMm / 2));
+                _points.Add(point.Position);
                 break;
             case TextMark text:
                 _labels.Add(text.Box);
@@ -51,28 +55,13 @@ internal sealed class LabelPlacer
     /// <summary>Places a label at one of its spots.</summary>
     /// <returns>The label, or null where none of the spots is free even at the smallest size.</returns>
     internal TextMark? TryPlace(string text, double sizeMm, TextWeight weight, Ink ink, IReadOnlyList<LabelSpot> spots)
-    {
-        foreach (double factor in Shrinking)
-        {
-            foreach (LabelSpot spot in spots)
-            {
-                TextMark label = spot.Set(text, factor * sizeMm, weight, ink);
-                if (IsFree(label.Box))
-                {
-                    _labels.Add(label.Box);
-                    return label;
-                }
-            }
-        }
-
-        return null;
-    }
+        => TryPlace(text, sizeMm, weight, ink, spots, null);
 
     /// <summary>Places the label of a point beside it or, joined to it by a line, farther away.</summary>
     /// <returns>The label, and the line that joins it or null; nothing where the sheet is full.</returns>
     internal (TextMark? Label, PathMark? Leader) PlaceBeside(string text, double sizeMm, Ink ink, Point2D point, Direction first, double gapMm)
     {
-        TextMark? beside = TryPlace(text, sizeMm, TextWeight.Regular, ink, [.. LabelSpot.Around(point, first, gapMm)]);
+        TextMark? beside = TryPlace(text, sizeMm, TextWeight.Regular, ink, [.. LabelSpot.Around(point, first, gapMm)], point);
         if (beside is not null)
         {
             return (beside, null);
@@ -95,7 +84,7 @@ internal sealed class LabelPlacer
                 Point2D end = box.NearestTo(point);
                 Direction along = point.DirectionTo(end);
                 var leader = new LineSegment(point + along.TimesMm(gapMm * 0.6), end + along.TimesMm(-LabelGapMm));
-                if (MeetsLabel(leader))
+                if (MeetsLabel(leader) || PassesAnotherPoint(leader, point))
                 {
                     continue;
                 }
@@ -108,6 +97,24 @@ internal sealed class LabelPlacer
         }
 
         return (null, null);
+    }
+
+    private TextMark? TryPlace(string text, double sizeMm, TextWeight weight, Ink ink, IReadOnlyList<LabelSpot> spots, Point2D? named)
+    {
+        foreach (double factor in Shrinking)
+        {
+            foreach (LabelSpot spot in spots)
+            {
+                TextMark label = spot.Set(text, factor * sizeMm, weight, ink);
+                if (IsFree(label.Box) && (named is not { } point || IsNearest(point, label.Box)))
+                {
+                    _labels.Add(label.Box);
+                    return label;
+                }
+            }
+        }
+
+        return null;
     }
 
     private bool IsFree(in LabelBox box)
@@ -136,6 +143,34 @@ internal sealed class LabelPlacer
         }
 
         return true;
+    }
+
+    // A name that stands as near to another point would be read as that one's.
+    private bool IsNearest(in Point2D named, in LabelBox box)
+    {
+        double own = named.DistanceMm(box.NearestTo(named));
+        foreach (Point2D other in _points)
+        {
+            if (other.DistanceMm(named) > SamePointMm && other.DistanceMm(box.NearestTo(other)) < own + PointGapMm)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private bool PassesAnotherPoint(in LineSegment leader, in Point2D named)
+    {
+        foreach (Point2D other in _points)
+        {
+            if (other.DistanceMm(named) > SamePointMm && leader.ClosestTo(other).DistanceMm < PointGapMm)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool MeetsLabel(in LineSegment leader)

@@ -56,6 +56,7 @@ internal sealed class SkirtLines
 
     private static LineRole RoleOf(ConstructionRole role) => role switch
     {
+        ConstructionRole.Frame => LineRole.Frame,
         ConstructionRole.Level => LineRole.Level,
         ConstructionRole.HandDrawn => LineRole.HandDrawn,
         _ => LineRole.Construction,

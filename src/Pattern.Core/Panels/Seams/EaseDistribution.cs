@@ -10,6 +10,8 @@ namespace Pattern.Core.Panels;
 /// goes back while the other goes on.</remarks>
 /// <example><code>
 /// // Ease a 130 mm back shoulder onto a 120 mm front one, all of it between 30 mm and 90 mm from the neck.
+/// Length front = Length.FromMillimeters(120);
+/// Length back = Length.FromMillimeters(130);
 /// EaseDistribution ease = EaseDistribution.Between(front, back, Length.FromMillimeters(30), Length.FromMillimeters(90));
 /// Length onBack = ease.OnLonger(Length.FromMillimeters(60)); // 65 mm
 /// </code></example>

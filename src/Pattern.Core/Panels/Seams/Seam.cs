@@ -11,7 +11,7 @@ namespace Pattern.Core.Panels;
 /// to the panels. Immutable.</summary>
 /// <remarks>What is not said keeps its default: no ease, both edges over their whole length, the run found from how the panels lie.</remarks>
 /// <example><code>
-/// Seam shoulder = Seam.Between(EdgeOf.Panel(PanelName.Back, shoulderEdge), EdgeOf.Panel(PanelName.Front, shoulderEdge))
+/// Seam shoulder = Seam.Between(EdgeOf.Panel(PanelName.Back, EdgeName.Shoulder), EdgeOf.Panel(PanelName.Front, EdgeName.Shoulder))
 ///     .Named("shoulder")
 ///     .WithEase(Tape.Inches("3/8"));
 /// </code></example>
@@ -23,22 +23,22 @@ public sealed partial class Seam
     {
         First = first;
         Second = second;
-        Name = "seam";
         Place = first + " to " + second;
+        Name = Place;
         _stretchNames = [];
         Names = new SeamNames(Name, _stretchNames);
         FirstTo = SeamMark.End;
         SecondTo = SeamMark.End;
     }
 
-    private Seam(Seam from, string name, string[] stretchNames)
+    private Seam(Seam from, string? name, string[] stretchNames)
     {
         First = from.First;
         Second = from.Second;
         Place = from.Place;
-        Name = name;
+        Name = name ?? from.Place;
         _stretchNames = stretchNames;
-        Names = new SeamNames(name, stretchNames);
+        Names = new SeamNames(Name, stretchNames);
         Run = from.Run;
         EaseMm = from.EaseMm;
         EaseSpan = from.EaseSpan;
@@ -55,6 +55,7 @@ public sealed partial class Seam
     public EdgeOf Second { get; }
 
     /// <summary>What the seam is called in reports.</summary>
+    /// <value>Its two edges, such as <c>back side to front side</c>.</value>
     public string Name { get; }
 
     /// <summary>How the edges run.</summary>
@@ -68,7 +69,11 @@ public sealed partial class Seam
     /// <summary>The names of the stretches between notches, in the order of the first edge; none where the stretches are called after their notches.</summary>
     public IReadOnlyList<string> StretchNames => _stretchNames;
 
+    /// <summary>Both edges.</summary>
     internal string Place { get; }
+
+    /// <summary>Where a finding places the seam: on its panel, or between the panels of the block.</summary>
+    internal string Where => First.PanelName == Second.PanelName ? First.PanelName.Text : "block";
 
     internal SeamNames Names { get; }
 
@@ -104,7 +109,7 @@ public sealed partial class Seam
     /// <param name="ease">How much longer; negative where the second edge is the longer one.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ease is not finite.</exception>
     [Pure]
-    public Seam WithEase(Length ease) => new(this, Name, _stretchNames) { EaseMm = Guard.Millimetres(ease, nameof(ease)), EaseSpan = null };
+    public Seam WithEase(Length ease) => new(this, OwnName, _stretchNames) { EaseMm = Guard.Millimetres(ease, nameof(ease)), EaseSpan = null };
 
     /// <summary>Asks for the first edge to be longer than the second between two marks only; elsewhere they are equally long.</summary>
     /// <param name="ease">How much longer; negative where the second edge is the longer one.</param>
@@ -113,23 +118,23 @@ public sealed partial class Seam
     /// <exception cref="ArgumentOutOfRangeException">The ease is not finite.</exception>
     [Pure]
     public Seam WithEaseBetween(Length ease, SeamMark from, SeamMark to)
-        => new(this, Name, _stretchNames) { EaseMm = Guard.Millimetres(ease, nameof(ease)), EaseSpan = (from, to, true) };
+        => new(this, OwnName, _stretchNames) { EaseMm = Guard.Millimetres(ease, nameof(ease)), EaseSpan = (from, to, true) };
 
     /// <summary>Says how the edges run, where that cannot be found because a panel is drawn turned over.</summary>
     [Pure]
-    public Seam Running(SeamRun run) => new(this, Name, _stretchNames) { Run = (SeamRun)Guard.Choice((int)run, 3, nameof(run)) };
+    public Seam Running(SeamRun run) => new(this, OwnName, _stretchNames) { Run = (SeamRun)Guard.Choice((int)run, 3, nameof(run)) };
 
     /// <summary>Sews only a part of the first edge, as of a waistband that more than one panel is sewn to.</summary>
     [Pure]
-    public Seam OverFirst(SeamMark from, SeamMark to) => new(this, Name, _stretchNames) { FirstFrom = from, FirstTo = to };
+    public Seam OverFirst(SeamMark from, SeamMark to) => new(this, OwnName, _stretchNames) { FirstFrom = from, FirstTo = to };
 
     /// <summary>Sews only a part of the second edge, as of a waistband that more than one panel is sewn to.</summary>
     [Pure]
-    public Seam OverSecond(SeamMark from, SeamMark to) => new(this, Name, _stretchNames) { SecondFrom = from, SecondTo = to };
+    public Seam OverSecond(SeamMark from, SeamMark to) => new(this, OwnName, _stretchNames) { SecondFrom = from, SecondTo = to };
 
     /// <summary>The same seam told from the other edge: the second comes first, and the ease changes its sign.</summary>
     [Pure]
-    public Seam Reversed() => new(new Seam(Second, First), Name, ReversedNames())
+    public Seam Reversed() => new(new Seam(Second, First), OwnName, ReversedNames())
     {
         Run = Run,
         EaseMm = -EaseMm,
@@ -147,9 +152,9 @@ public sealed partial class Seam
     public SeamWalk Walk(params Panel[] panels) => SeamWalk.Along(this, panels);
 
     /// <summary>Such as <c>side seam, back side to front side</c>.</summary>
-    public override string ToString() => Name + ", " + Place;
+    public override string ToString() => Name == Place ? Place : Name + ", " + Place;
 
-    internal Seam With(EdgeOf old, EdgeOf now) => new(new Seam(First == old ? now : First, Second == old ? now : Second), Name, _stretchNames)
+    internal Seam With(EdgeOf old, EdgeOf now) => new(Between(First == old ? now : First, Second == old ? now : Second), OwnName, _stretchNames)
     {
         Run = Run,
         EaseMm = EaseMm,
@@ -159,6 +164,8 @@ public sealed partial class Seam
         SecondFrom = SecondFrom,
         SecondTo = SecondTo,
     };
+
+    private string? OwnName => Name == Place ? null : Name;
 
     // Which way the other edge goes through the stretches is known only where the run is said.
     private string[] ReversedNames() => Run switch

@@ -9,8 +9,8 @@ internal sealed class SeamNames
     internal SeamNames(string seam, string[] stretches)
     {
         _seam = seam;
-        Notches = seam + ", notches that pair";
-        Stretches = seam + ", stretches between notches";
+        Notches = seam + " notches that pair";
+        Stretches = seam + " stretches between notches";
         _stretches = new string[stretches.Length];
         for (int i = 0; i < stretches.Length; i++)
         {

@@ -45,8 +45,6 @@ public sealed partial class SeamWalk
                 _secondAtMm[i + 1] - _secondAtMm[i],
                 EaseAskedMm(i));
         }
-
-        Whole = new WalkedStretch("whole", first.LengthMm, second.LengthMm, seam.EaseMm);
     }
 
     /// <summary>The seam that was walked.</summary>
@@ -68,9 +66,10 @@ public sealed partial class SeamWalk
     public IReadOnlyList<WalkedStretch> Stretches => _stretches;
 
     /// <summary>The whole seam as one stretch.</summary>
-    public WalkedStretch Whole { get; }
+    public WalkedStretch Whole => new("whole", _first.LengthMm, _second.LengthMm, Seam.EaseMm);
 
     /// <summary>The places where the edges have to meet, ends included, with what they are off by when walked from either end.</summary>
+    [Pure]
     public IReadOnlyList<WalkedMark> Marks()
     {
         var marks = new WalkedMark[_firstAtMm.Length];

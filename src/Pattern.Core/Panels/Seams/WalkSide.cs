@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Linq;
 using Pattern.Core.Geometry;
 
 namespace Pattern.Core.Panels;
@@ -41,11 +40,11 @@ internal sealed class WalkSide
 
     internal static bool TryFind(EdgeOf edge, IReadOnlyList<Panel> panels, out Panel? panel, out PanelEdge? found)
     {
-        foreach (Panel candidate in panels)
+        for (int i = 0; i < panels.Count; i++)
         {
-            if (candidate.Name == edge.PanelName && candidate.TryFindEdge(edge.EdgeName, out found))
+            if (panels[i].Name == edge.PanelName && panels[i].TryFindEdge(edge.EdgeName, out found))
             {
-                panel = candidate;
+                panel = panels[i];
                 return true;
             }
         }
@@ -67,15 +66,31 @@ internal sealed class WalkSide
             return null;
         }
 
-        int count = all.Count(n => n > fromMm + EndMm && n < toMm - EndMm);
-        var notches = new double[count];
-        int next = 0;
-        foreach (double notch in all)
+        // Most often all notches lie on the way, and the array serves as it is.
+        int first = 0;
+        while (first < all.Length && all[first] <= fromMm + EndMm)
         {
-            if (notch > fromMm + EndMm && notch < toMm - EndMm)
+            first++;
+        }
+
+        int beyond = all.Length;
+        while (beyond > first && all[beyond - 1] >= toMm - EndMm)
+        {
+            beyond--;
+        }
+
+        double[] notches = beyond - first == all.Length ? all : new double[beyond - first];
+        for (int i = first; i < beyond; i++)
+        {
+            notches[i - first] = all[i] - fromMm;
+        }
+
+        if (backwards)
+        {
+            Array.Reverse(notches);
+            for (int i = 0; i < notches.Length; i++)
             {
-                notches[backwards ? count - 1 - next : next] = backwards ? toMm - notch : notch - fromMm;
-                next++;
+                notches[i] = toMm - fromMm - notches[i];
             }
         }
 
@@ -92,7 +107,7 @@ internal sealed class WalkSide
             count += notches[i].Edge == edge ? 1 : 0;
         }
 
-        var found = new double[count];
+        double[] found = count == 0 ? [] : new double[count];
         for (int i = 0, next = 0; i < notches.Count; i++)
         {
             if (notches[i].Edge == edge)

@@ -7,7 +7,9 @@ namespace Pattern.Core.Panels;
 
 /// <summary>Draws an edge again with its darts closed, gives it the length asked for by moving one end, and opens it at its darts.</summary>
 /// <remarks>Closed, everything beyond a dart is turned about its apex, so the apexes and the closed legs are fixed lines on the sheet: wherever the new line
-/// crosses such a leg, the dart now begins. Legs are cut back or go on, the wedge stays; so an intake changes with the length of its legs.</remarks>
+/// crosses such a leg, the dart now begins. Legs are cut back or go on, the wedge stays; so an intake changes with the length of its legs.
+/// <see cref="WaistTruing"/> solves another problem, of a draft and not of a panel: there intakes, dart lengths and both seam lengths are given and the
+/// apexes and the side point follow, so its unknowns are coupled; one after the other they would have to be drawn many times over.</remarks>
 internal sealed class EdgeRedraw
 {
     private const string Step = "truing an edge";
@@ -26,6 +28,11 @@ internal sealed class EdgeRedraw
     private readonly PathSegment[] _segments;
     private readonly Direction _leaving;
     private readonly Direction _arriving;
+
+    // To which side of the neighbour's heading the edge leaves and arrives, when that is to be square. Said once, so that the edge does not
+    // turn over while its end is moved.
+    private readonly bool _leavesLeft;
+    private readonly bool _arrivesLeft;
 
     internal EdgeRedraw(Panel panel, EdgeName edge, EdgeTruing asked)
     {
@@ -47,6 +54,8 @@ internal sealed class EdgeRedraw
         _segments = segments.ToArray();
         _leaving = _segments[0].StartDirection;
         _arriving = _segments[_segments.Length - 1].EndDirection;
+        _leavesLeft = LiesLeft(Last(panel.EdgesRaw[Before]).EndDirection, _leaving);
+        _arrivesLeft = LiesLeft(panel.EdgesRaw[After].Stretches[0].StartDirection.Transformed(_closing[_closing.Length - 1]), _arriving);
     }
 
     private bool MovesStart => _asked.MovingEnd == EdgeEnd.Start;
@@ -72,6 +81,11 @@ internal sealed class EdgeRedraw
         if (target is { } length && Math.Abs(drawing.LengthMm - length) > LengthMm)
         {
             drawing = Draw(FindMove(length, drawing.LengthMm));
+            if (!(Math.Abs(drawing.LengthMm - length) <= PathLengthMm))
+            {
+                // The length jumped past the target, as where the neighbour has a corner.
+                throw Impossible(length, drawing.LengthMm);
+            }
         }
 
         var redraw = new PanelRedraw(_panel, Step);
@@ -131,8 +145,8 @@ internal sealed class EdgeRedraw
         }
 
         Transform2D closing = _closing[_closing.Length - 1];
-        Direction leaving = _asked.Start == EndDirection.Kept ? _leaving : Square(before.EndDirection, _leaving);
-        Direction arriving = _asked.End == EndDirection.Kept ? _arriving : Square(after.StartDirection.Transformed(closing), _arriving);
+        Direction leaving = _asked.Start == EndDirection.Kept ? _leaving : Square(before.EndDirection, _leavesLeft);
+        Direction arriving = _asked.End == EndDirection.Kept ? _arriving : Square(after.StartDirection.Transformed(closing), _arrivesLeft);
         Point2D closedEnd = closing.Apply(end);
         PathSegment[] segments;
         if (_asked.Line == TruedLine.OneSweep)
@@ -188,15 +202,17 @@ internal sealed class EdgeRedraw
             step *= 2;
         }
 
-        throw new ConstructionException(
-            DiagnosticCode.TruingLengthImpossible, _edge.Name, _panel.Name, PanelErrors.Millimetres(targetMm), PanelErrors.Millimetres(closest))
+        throw Impossible(targetMm, closest);
+    }
+
+    private ConstructionException Impossible(double targetMm, double closestMm)
+        => new(DiagnosticCode.TruingLengthImpossible, _edge.Name, _panel.Name, PanelErrors.Millimetres(targetMm), PanelErrors.Millimetres(closestMm))
         {
             Step = Step,
             Landmark = _edge.Name.Text,
-            Measured = PanelErrors.Millimetres(closest),
+            Measured = PanelErrors.Millimetres(closestMm),
             Allowed = PanelErrors.Millimetres(targetMm),
         };
-    }
 
     private static bool TryStep(ref (double At, double Off) from, double to, in LengthOff off, double targetMm, ref double closest, out double root)
     {
@@ -321,12 +337,14 @@ internal sealed class EdgeRedraw
 
     private static CurvePath Last(PanelEdge edge) => edge.Stretches[edge.Stretches.Count - 1];
 
-    // Of the two directions square to a line, the one that is nearer to where the edge goes now.
-    private static Direction Square(in Direction line, in Direction now)
+    // Which of the two directions square to a line is nearer to where the edge goes now.
+    private static bool LiesLeft(in Direction line, in Direction now)
     {
         Direction left = line.TurnedLeft;
-        return (left.X * now.X) + (left.Y * now.Y) >= 0 ? left : left.Reversed;
+        return (left.X * now.X) + (left.Y * now.Y) >= 0;
     }
+
+    private static Direction Square(in Direction line, bool left) => left ? line.TurnedLeft : line.TurnedRight;
 
     private readonly record struct Drawing(PathSegment[] Segments, CurvePath? Near, Direction Leaving, Direction Arriving, double LengthMm);
 

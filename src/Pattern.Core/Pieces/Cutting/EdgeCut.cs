@@ -1,0 +1,167 @@
+using System.Collections.Generic;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Pieces;
+
+/// <summary>The line beside one edge, dart by dart.</summary>
+/// <remarks>The allowance is laid along the edge with its darts closed, as it will be worn. The line beside it is cut where the legs, drawn on, cross it, and
+/// opened again; the allowance of a dart's cap is folded from it just as the cap is folded from the seam line. So a sewn and pressed
+/// dart has its allowance exactly under that of the edge.</remarks>
+internal sealed class EdgeCut
+{
+    private const double OnLineMm = 1e-6;
+
+    private readonly CurvePath[] _caps;
+
+    private EdgeCut(PanelEdge edge, double allowanceMm, bool isOnFold, CutStretch[] stretches, CurvePath[] caps)
+    {
+        Edge = edge;
+        AllowanceMm = allowanceMm;
+        IsOnFold = isOnFold;
+        Stretches = stretches;
+        _caps = caps;
+    }
+
+    internal PanelEdge Edge { get; }
+
+    internal double AllowanceMm { get; }
+
+    internal bool IsOnFold { get; }
+
+    internal CutStretch[] Stretches { get; }
+
+    internal CutStretch First => Stretches[0];
+
+    internal CutStretch Last => Stretches[Stretches.Length - 1];
+
+    internal CurvePath[] Caps => _caps;
+
+    /// <summary>Lays the allowance along an edge.</summary>
+    /// <param name="panel">The panel, for messages.</param>
+    /// <param name="edge">The edge.</param>
+    /// <param name="allowanceMm">How wide.</param>
+    /// <param name="isOnFold">Whether the edge lies on the fold.</param>
+    /// <param name="hand">+1 where the panel runs counter-clockwise, else -1.</param>
+    /// <param name="reachMm">How far the line runs on at both ends.</param>
+    internal static EdgeCut Lay(PanelName panel, PanelEdge edge, double allowanceMm, bool isOnFold, double hand, double reachMm)
+    {
+        CurvePath seam = edge.Closed();
+        CurvePath beside = allowanceMm == 0 ? seam : Beside(panel, edge, seam, -hand * allowanceMm);
+        CurvePath full = Extended(beside, reachMm);
+        int darts = edge.Darts.Count;
+        if (darts == 0)
+        {
+            return new EdgeCut(edge, allowanceMm, isOnFold, [new CutStretch(full, true, true)], []);
+        }
+
+        var stretches = new CutStretch[darts + 1];
+        var caps = new CurvePath[darts];
+        Transform2D opening = Transform2D.Identity;
+        PathSpot from = PathSpot.StartOf(full);
+        int passed = 0;
+        for (int k = 0; k <= darts; k++)
+        {
+            passed += edge.Stretches[k].SegmentsRaw.Length;
+            PathSpot to = k == darts ? PathSpot.EndOf(full)
+                : allowanceMm == 0 ? new PathSpot(passed, 1)
+                : AtLeg(panel, edge, k, full, opening.Inverted(), allowanceMm);
+            if (!from.IsBefore(to))
+            {
+                throw PieceErrors.Vanishes(panel, edge.Name, allowanceMm);
+            }
+
+            stretches[k] = new CutStretch(Part(full, from, to, opening), k == 0, k == darts);
+            if (k == darts)
+            {
+                break;
+            }
+
+            Dart dart = edge.Darts[k];
+            bool towardCentre = dart.PressedToward == Toward.Centre;
+            Transform2D beyond = opening;
+            opening = Transform2D.RotationRaw(opening.Inverted().Apply(dart.Apex), Direction.FromRadians(dart.SignedAngleRad)).Then(opening);
+            caps[k] = allowanceMm == 0 ? dart.Cap
+                : towardCentre ? DartCaps.Fold(dart.Shape, Part(full, PathSpot.StartOf(full), to, beyond), fromCentre: true)
+                : DartCaps.Fold(dart.Shape, Part(full, to, PathSpot.EndOf(full), opening), fromCentre: false);
+            from = to;
+        }
+
+        return new EdgeCut(edge, allowanceMm, isOnFold, stretches, caps);
+    }
+
+    /// <summary>The cut line along the edge, once both corners have ended it.</summary>
+    internal List<PathSegment> Line(PanelName panel)
+    {
+        var line = new List<PathSegment>(8);
+        for (int k = 0; k < Stretches.Length; k++)
+        {
+            if (Stretches[k].HasVanished)
+            {
+                throw PieceErrors.Vanishes(panel, Edge.Name, AllowanceMm);
+            }
+
+            line.AddRange(Stretches[k].Trimmed());
+            if (k < _caps.Length)
+            {
+                line.AddRange(_caps[k].SegmentsRaw);
+            }
+        }
+
+        return line;
+    }
+
+    private static CurvePath Beside(PanelName panel, PanelEdge edge, CurvePath seam, double leftMm)
+    {
+        try
+        {
+            IReadOnlyList<CurvePath> paths = OffsetBuilder.Build(seam, leftMm, OffsetJoin.Mitre, CurvePath.OffsetToleranceMm).Paths;
+            if (paths.Count == 1)
+            {
+                return paths[0];
+            }
+        }
+        catch (ConstructionException refusal) when (refusal.Code == DiagnosticCode.OffsetVanishes)
+        {
+            // Said below, with the edge that it happened at.
+        }
+
+        throw PieceErrors.Vanishes(panel, edge.Name, System.Math.Abs(leftMm));
+    }
+
+    // Where the line beside the closed edge crosses a dart's leg, drawn on beyond the seam line.
+    private static PathSpot AtLeg(PanelName panel, PanelEdge edge, int index, CurvePath full, in Transform2D closing, double allowanceMm)
+    {
+        Dart dart = edge.Darts[index];
+        Point2D apex = closing.Apply(dart.Apex);
+        Point2D leg = closing.Apply(dart.CentreLeg);
+        double legMm = apex.DistanceMm(leg);
+        double nearest = double.PositiveInfinity;
+        PathSpot spot = default;
+        foreach (PathIntersection hit in full.IntersectionsWith(Geometry.Line.Through(apex, leg)).Points)
+        {
+            double beyondMm = hit.SecondParameter - legMm;
+            if (beyondMm > OnLineMm && beyondMm < nearest)
+            {
+                nearest = beyondMm;
+                spot = new PathSpot(hit.FirstSegment, hit.FirstParameter);
+            }
+        }
+
+        return nearest < double.PositiveInfinity ? spot : throw PieceErrors.Vanishes(panel, edge.Name, allowanceMm);
+    }
+
+    private static CurvePath Part(CurvePath full, PathSpot from, PathSpot to, in Transform2D opening)
+        => CurvePath.FromSegments(PathSpot.Between(full, from, to)).Transformed(opening);
+
+    private static CurvePath Extended(CurvePath beside, double reachMm)
+    {
+        PathSegment[] inner = beside.SegmentsRaw;
+        var segments = new PathSegment[inner.Length + 2];
+        segments[0] = PathSegment.FromLine(new LineSegment(beside.Start - beside.StartDirection.TimesMm(reachMm), beside.Start));
+        inner.CopyTo(segments, 1);
+        segments[segments.Length - 1] = PathSegment.FromLine(new LineSegment(beside.End, beside.End + beside.EndDirection.TimesMm(reachMm)));
+        return CurvePath.Trusted(segments, isClosed: false);
+    }
+}

@@ -1,0 +1,123 @@
+using System;
+using System.Collections.Generic;
+using Pattern.Core.Geometry;
+
+namespace Pattern.Core.Pieces;
+
+/// <summary>Finds room for the label of a piece.</summary>
+internal static class LabelSearch
+{
+    private const double TitleMm = 10;
+    private const double LineMm = 5;
+    private const double Leading = 1.35;
+
+    // Between the label and any line.
+    private const double MarginMm = 4;
+
+    // The sign for the fold stands this far inside it.
+    private const double FoldSignMm = 16;
+
+    // The smallest is type of 3.5 mm, whose capitals are 2.5 mm tall: the least usual height of lettering on a drawing (ISO 3098, from memory).
+    private static readonly double[] Shrinking = [1, 0.94, 0.88, 0.82, 0.76, 0.7];
+
+    internal static LabelBlock? Place(PatternPiece piece, PieceLabel label)
+    {
+        string[] lines = [.. label.Lines(piece.CuttingLines())];
+        string title = piece.Name.Text.ToUpperInvariant();
+        FreeRoom room = RoomIn(piece);
+        BoundingBox box = piece.SeamLine.Bounds;
+        foreach (double factor in Shrinking)
+        {
+            (double width, double height) = Size(title, lines, factor);
+            width += 2 * MarginMm;
+            height += 2 * MarginMm;
+            if (room.TryFind(width, height, box.Centre, out BoundingBox place))
+            {
+                return Set(title, lines, factor, Inside(place), Direction.Right);
+            }
+
+            if (room.TryFind(height, width, box.Centre, out place))
+            {
+                return Set(title, lines, factor, Inside(place), Direction.Up);
+            }
+        }
+
+        return null;
+    }
+
+    private static FreeRoom RoomIn(PatternPiece piece)
+    {
+        var room = new FreeRoom(piece.SeamLine);
+        foreach (PieceDart dart in piece.Darts)
+        {
+            foreach (LineSegment leg in dart.Legs)
+            {
+                room.Take(leg.Start, leg.End);
+            }
+
+            room.Take(dart.FoldLine.Start, dart.FoldLine.End);
+            foreach (Point2D hole in dart.DrillHoles)
+            {
+                room.Take(hole, hole);
+            }
+        }
+
+        foreach (InternalLine line in piece.InternalLines)
+        {
+            room.Take(line.Path);
+        }
+
+        foreach (PieceNotch notch in piece.Notches)
+        {
+            foreach (LineSegment cut in notch.Cuts)
+            {
+                room.Take(cut.Start, cut.End);
+            }
+        }
+
+        room.Take(piece.Grainline.Start, piece.Grainline.End);
+        if (piece.FoldLine is { } fold)
+        {
+            foreach (double aside in new[] { FoldSignMm, -FoldSignMm, FoldSignMm / 2, -FoldSignMm / 2 })
+            {
+                Vector2D shift = fold.Direction.TurnedLeft.TimesMm(aside);
+                room.Take(fold.Start + shift, fold.End + shift);
+            }
+        }
+
+        return room;
+    }
+
+    private static (double Width, double Height) Size(string title, string[] lines, double factor)
+    {
+        double widest = TypeWidths.BoldMm(title, TitleMm * factor);
+        foreach (string line in lines)
+        {
+            widest = Math.Max(widest, TypeWidths.RegularMm(line, LineMm * factor));
+        }
+
+        double below = (TypeWidths.Ascent + TypeWidths.Descent) * TitleMm;
+        return (widest, factor * (below + (lines.Length * Leading * LineMm)));
+    }
+
+    private static BoundingBox Inside(in BoundingBox place)
+        => new(place.LeftMm + MarginMm, place.BottomMm + MarginMm, place.RightMm - MarginMm, place.TopMm - MarginMm);
+
+    private static LabelBlock Set(string title, string[] lines, double factor, in BoundingBox bounds, Direction reading)
+    {
+        Direction down = reading.TurnedRight;
+        Point2D first = reading == Direction.Right ? new Point2D(bounds.LeftMm, bounds.TopMm) : bounds.LowerLeft;
+        var set = new List<LabelLine>(lines.Length + 1);
+        double depth = TypeWidths.Ascent * TitleMm * factor;
+        set.Add(new LabelLine(title, first + down.TimesMm(depth), TitleMm * factor));
+        depth = (TypeWidths.Ascent + TypeWidths.Descent) * TitleMm * factor;
+        foreach (string line in lines)
+        {
+            // Each line stands on the descent of its own row, so that the last one does not reach out of the box.
+            depth += Leading * LineMm * factor;
+            set.Add(new LabelLine(line, first + down.TimesMm(depth - (TypeWidths.Descent * LineMm * factor)), LineMm * factor));
+        }
+
+        return new LabelBlock([.. set], reading, bounds);
+    }
+}

@@ -225,6 +225,30 @@ public class TilingTests
         }
     }
 
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("A5")]
+    public void Print_TheMapOfADrawingThatFailed_SaysNotToCut(string paper)
+    {
+        TiledLayout layout = SheetLayout.TiledOn(PaperSize.Find(paper));
+
+        Assert.Contains(layout.Arrange(DrawnSkirts.Failed())[0].Marks!.Marks<TextMark>(), mark => mark.Text.StartsWith("DO NOT CUT", StringComparison.Ordinal));
+        Assert.DoesNotContain(layout.Arrange(DrawnSkirts.Draft("default").Draw())[0].Marks!.Marks<TextMark>(), mark => mark.Text.StartsWith("DO NOT", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("A5")]
+    public void Print_TheMapOfADrawingWithALongTitle_StaysOnThePaper(string paper)
+    {
+        Drawing drawing = Drawing.Of(new string('W', 5000), "a test", BoundingBox.Around(Point2D.Origin, Point2D.FromMillimeters(100, 100)), DrawnSkirts.Draft("default").Draw().Layers);
+
+        foreach (PrintSheet sheet in SheetLayout.TiledOn(PaperSize.Find(paper)).Arrange(drawing))
+        {
+            Assert.All(sheet.Marks!.Marks<DrawingMark>(), mark => AssertWithin(sheet.Marks!.Bounds, mark.Bounds));
+        }
+    }
+
     [Fact]
     public void Tile_AMarginThatLeavesTooLittle_IsRefused()
     {

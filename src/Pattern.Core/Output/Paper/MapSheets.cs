@@ -10,6 +10,7 @@ namespace Pattern.Core.Output;
 internal sealed class MapSheets
 {
     private const double TitleMm = 7.5;
+    private const int MostTitle = 120;
     private const double HeadMm = 4.4;
     private const double TextMm = 3.3;
     private const double CautionMm = 2.9;
@@ -133,11 +134,28 @@ internal sealed class MapSheets
     private Block Heading() => page =>
     {
         var column = new TextColumn(LeftMm, _columnMm, _yMm, page.Map);
-        column.WriteFitted(_tiling.Drawing.Title, TitleMm, TitleMm / 2, TextWeight.Bold, Ink.Strong);
+        column.WriteFitted(Title(), TitleMm, TitleMm / 2, TextWeight.Bold, Ink.Strong);
+        if (_tiling.Drawing.TryFindLayer(LayerName.Warning, out _))
+        {
+            column.WriteFitted("DO NOT CUT: the checks of this drawing failed.", TitleMm, TitleMm / 2, TextWeight.Bold, Ink.Accent);
+        }
+
         column.Space(0.5);
         column.Write(SizeWords(), TextMm, TextWeight.Regular, Ink.Middle);
         return column.BottomMm;
     };
+
+    // A title may be as long as its author likes; the sheet is not.
+    private string Title()
+    {
+        string title = _tiling.Drawing.Title;
+        if (title.Length <= MostTitle)
+        {
+            return title;
+        }
+
+        return title.Substring(0, char.IsHighSurrogate(title[MostTitle - 1]) ? MostTitle - 1 : MostTitle) + "\u2026";
+    }
 
     private string SizeWords()
     {

@@ -31,10 +31,6 @@ internal static class SheetMap
             {
                 CrossOut(Box(sheet, small), marks);
             }
-            else
-            {
-                AddName(sheet, Box(sheet, small), marks);
-            }
         }
 
         AddDrawing(tiling.Drawing, small, marks);
@@ -43,6 +39,7 @@ internal static class SheetMap
             if (!sheet.IsEmpty)
             {
                 Outline(Box(sheet, small), LineRole.MapSheet, marks);
+                AddName(sheet, Box(sheet, small), marks);
             }
         }
 

@@ -371,4 +371,13 @@ public enum DiagnosticCode
 
     /// <summary>A text to be printed on a piece is too long for a line.</summary>
     TextTooLong = 6008,
+
+    /// <summary>A DXF file was asked for in a unit that the standard does not know.</summary>
+    DxfUnitUnknown = 7200,
+
+    /// <summary>A DXF file was asked for without pieces.</summary>
+    DxfWithoutPieces = 7201,
+
+    /// <summary>A DXF file would hold a piece twice.</summary>
+    DxfPieceTwice = 7202,
 }

@@ -1,0 +1,225 @@
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.Linq;
+using System.Text;
+using Pattern.Core.Geometry;
+using Pattern.Core.Pieces;
+
+namespace Pattern.Core.Output;
+
+/// <summary>One piece in one size, cut from one cloth: one block of a pattern file.</summary>
+internal sealed class DxfBlock
+{
+    // The longest name that the format allows.
+    private const int LongestName = 31;
+
+    private const double TypeMm = 4;
+    private const double LineSpacing = 1.6;
+    private const double FromGrainMm = 6;
+
+    private DxfBlock(PatternPiece piece, CutCount? cut, string name)
+    {
+        Piece = piece;
+        Cut = cut;
+        Name = name;
+        Size = SizeOf(piece);
+    }
+
+    internal PatternPiece Piece { get; }
+
+    internal CutCount? Cut { get; }
+
+    /// <summary>The name of the block: unlike all others of the file.</summary>
+    internal string Name { get; }
+
+    internal string Size { get; }
+
+    internal string Cloth => ClothOf(Cut);
+
+    /// <summary>The blocks of some pieces: one for each cloth that a piece is cut from.</summary>
+    internal static IReadOnlyList<DxfBlock> Of(IReadOnlyList<PatternPiece> pieces)
+    {
+        var blocks = new List<DxfBlock>(pieces.Count);
+        var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (PatternPiece piece in pieces)
+        {
+            CutCount?[] cuts = piece.Cuts.Count == 0 ? [null] : [.. piece.Cuts];
+            foreach (CutCount? cut in cuts)
+            {
+                string name = piece.Name.Text;
+                name += piece.LabelText is null ? string.Empty : "_" + SizeOf(piece);
+                name += piece.Cuts.Count > 1 ? "_" + ClothOf(cut) : string.Empty;
+                blocks.Add(new DxfBlock(piece, cut, Free(Plain(name), taken)));
+            }
+        }
+
+        return blocks;
+    }
+
+    /// <summary>The block alone, its coordinates those of the piece.</summary>
+    internal void Write(DxfText text)
+    {
+        text.Entity("BLOCK", DxfLayers.Boundary).Word(2, Name).Whole(70, 0).At(10, 0, 0).Word(3, Name);
+        WriteLine(text, DxfLayers.Boundary, Piece.CutLine);
+        WriteLine(text, DxfLayers.SewLine, Piece.SeamLine);
+        WriteNotches(text);
+        foreach (PieceEdge edge in Piece.Edges.Where(edge => edge.IsOnFold))
+        {
+            text.Line(DxfLayers.MirrorLine, new LineSegment(edge.CutLine.Start, edge.CutLine.End));
+        }
+
+        text.Line(DxfLayers.Grainline, Piece.Grainline);
+        foreach (PieceDart dart in Piece.Darts)
+        {
+            foreach (LineSegment leg in dart.Legs)
+            {
+                text.Line(DxfLayers.InternalLines, leg);
+            }
+
+            text.Line(DxfLayers.InternalLines, dart.FoldLine);
+            foreach (Point2D hole in dart.DrillHoles)
+            {
+                text.Point(DxfLayers.DrillHoles, hole);
+            }
+        }
+
+        foreach (InternalLine line in Piece.InternalLines)
+        {
+            WriteLine(text, DxfLayers.InternalLines, line.Path);
+        }
+
+        WriteTexts(text);
+        text.Entity("ENDBLK", DxfLayers.Boundary);
+    }
+
+    private static string SizeOf(PatternPiece piece) => piece.LabelText?.Size ?? piece.LabelText?.Wearer ?? "made to measure";
+
+    private static string ClothOf(CutCount? cut) => cut?.Cloth.Text ?? ClothName.Main.Text;
+
+    // Letters, digits and hyphens of ASCII: what the format allows in names, without the signs that mean something to it.
+    private static string Plain(string text)
+    {
+        var name = new StringBuilder(text.Length);
+        foreach (char c in text)
+        {
+            bool isPlain = c is (>= 'a' and <= 'z') or (>= 'A' and <= 'Z') or (>= '0' and <= '9') or '_';
+            if (isPlain || (name.Length > 0 && name[name.Length - 1] != '-'))
+            {
+                name.Append(isPlain ? c : '-');
+            }
+        }
+
+        return name.ToString().TrimEnd('-', '_');
+    }
+
+    private static string Free(string name, HashSet<string> taken)
+    {
+        string free = name.Length <= LongestName ? name : name.Substring(0, LongestName).TrimEnd('-', '_');
+        for (int i = 2; !taken.Add(free); i++)
+        {
+            string ending = "-" + i.ToString(CultureInfo.InvariantCulture);
+            free = name.Substring(0, Math.Min(name.Length, LongestName - ending.Length)) + ending;
+        }
+
+        return free;
+    }
+
+    private static void WriteLine(DxfText text, string layer, CurvePath path)
+    {
+        if (path.SegmentsRaw.Length == 1 && path.SegmentsRaw[0].Kind == PathSegmentKind.Line)
+        {
+            text.Line(layer, path.SegmentsRaw[0].LineRaw);
+            return;
+        }
+
+        var polyline = new DxfPolyline(path, text.Units);
+        polyline.Write(text, layer);
+        for (int i = 0; i < polyline.Points.Count; i++)
+        {
+            text.Point(polyline.Turnings[i] ? DxfLayers.TurnPoints : DxfLayers.CurvePoints, polyline.Points[i]);
+        }
+    }
+
+    // A point on the cut line; its thickness is the depth of the cut and its angle the way that it runs, where it has any.
+    private void WriteNotches(DxfText text)
+    {
+        foreach (LineSegment cut in Piece.Notches.SelectMany(notch => notch.Cuts))
+        {
+            text.Point(DxfLayers.Notches, cut.Start);
+            if (text.Units.Steps(cut.LengthMm) > 0)
+            {
+                text.LengthOf(39, cut.LengthMm).Degrees(50, Math.Atan2(cut.End.YMm - cut.Start.YMm, cut.End.XMm - cut.Start.XMm) * 180 / Math.PI);
+            }
+        }
+    }
+
+    private void WriteTexts(DxfText text)
+    {
+        var lines = new List<string> { "Piece Name: " + Piece.Name.Text, "Size: " + Size };
+        if (Cut is not null)
+        {
+            lines.Add("Quantity: " + Cut.Count.ToString(CultureInfo.InvariantCulture));
+            lines.Add("Material: " + Cut.Cloth.Text);
+        }
+
+        if (Piece.LabelText is { } label)
+        {
+            lines.Add("Category: " + label.Garment);
+        }
+
+        lines.AddRange(Annotations().Select(words => "Annotation: " + words));
+        Point2D start = Piece.Grainline.Midpoint;
+        double typeMm = TypeMm;
+        double x = start.XMm + FromGrainMm;
+        double y = start.YMm;
+        if (Piece.Label is { } block)
+        {
+            typeMm = Math.Min(typeMm, (block.Bounds.TopMm - block.Bounds.BottomMm) / LineSpacing / lines.Count);
+            x = block.Bounds.LeftMm;
+            y = block.Bounds.TopMm - typeMm;
+        }
+
+        foreach (string line in lines)
+        {
+            text.Label(DxfLayers.Annotation, new Point2D(x, y), typeMm, 0, line);
+            y -= typeMm * LineSpacing;
+        }
+
+        foreach (InternalLine line in Piece.InternalLines)
+        {
+            text.Label(DxfLayers.Annotation, line.Path.Start, TypeMm, 0, "Annotation: " + line.Name);
+        }
+    }
+
+    private IEnumerable<string> Annotations()
+    {
+        int own = 0;
+        foreach (string how in Piece.CuttingLines())
+        {
+            // Said in the order of the cuts; the other cloths have blocks of their own.
+            if (Cut == Piece.Cuts[own++])
+            {
+                yield return how;
+            }
+        }
+
+        if (Piece.LabelText is { } label)
+        {
+            if (label.Wearer is not null)
+            {
+                yield return "for " + label.Wearer;
+            }
+
+            foreach (string note in label.Notes)
+            {
+                yield return note;
+            }
+
+            if (label.Date is { } date)
+            {
+                yield return date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            }
+        }
+    }
+}

@@ -128,7 +128,6 @@ internal static class MessageRegistry
         [DiagnosticCode.RollTooNarrow] = (Severity.Error, "The drawing is {0} wide and {1} high; a roll of {2} takes it neither upright nor turned. Use a wider roll, or tile the drawing."),
         [DiagnosticCode.PageSizeImpossible] = (Severity.Error, "A page would be {0} by {1}; in this format pages measure {2} to {3} each way. Tile the drawing on sheets, or draw fewer pieces at a time."),
 
-        [DiagnosticCode.FolderInTheWay] = (Severity.Error, "A folder is named {0}. Give the file another name."),
         [DiagnosticCode.AllowanceOutOfRange] = (Severity.Error, "The seam allowance on {0} of panel {1} is {2}; allowed is {3} to {4}. Look at its sign and its unit."),
         [DiagnosticCode.EdgeVanishes] = (Severity.Error, "Nothing is left of edge {0} on panel {1} at a seam allowance of {2}: the cut lines beside it meet before it begins. Use a narrower allowance there or on the edges next to it."),
         [DiagnosticCode.CutLineCrosses] = (Severity.Error, "The cut line of panel {0} would cross itself at {1}, at edge {2}, with seam allowances of up to {3}. Use narrower allowances there."),

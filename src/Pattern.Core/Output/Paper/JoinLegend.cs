@@ -6,7 +6,7 @@ namespace Pattern.Core.Output;
 /// <summary>The lines on how to join sheets, each beside a small picture of the mark that it speaks of.</summary>
 internal static class JoinLegend
 {
-    private const double PictureMm = 26;
+    private const double PictureMm = 30;
     private const double GapMm = 5;
     private const double AfterMm = 1.6;
     private const double LeastHeightMm = 5;

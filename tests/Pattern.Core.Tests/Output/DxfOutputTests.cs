@@ -121,7 +121,10 @@ public class DxfOutputTests
     {
         var file = DxfFile.Read(DxfPieces.Skirt.ToDxf(new DxfOptions
         {
-            Author = "Wardrobe room", StyleName = "Act 2", SampleSize = "14", Created = new DateTime(2026, 3, 14, 9, 5, 0),
+            Author = "Wardrobe room",
+            StyleName = "Act 2",
+            SampleSize = "14",
+            Created = new DateTime(2026, 3, 14, 9, 5, 0),
         }));
 
         Assert.Equal(

@@ -83,6 +83,23 @@ public class LabelPlacementTests
             : throw new InvalidOperationException($"{landmarks} of {block.Landmarks.Count} named; missing: {string.Join(", ", missing)}; {string.Join("; ", collisions)}");
     });
 
+    // Found by the property above: on a body without a waist the five points of the side stand within 3 mm of each other, and one name found no room.
+    [Theory]
+    [InlineData(1255.57, 1260.81, 22.3338, 26.37008, 829.27214, 1.973675, -13.51564, 49.139295, 10, 25.4)]
+    [InlineData(1316.82, 1281.23, 71.70684, 36.67144, 1092.43166, 2.44325, -11.5422, 48.84045, 10, 0)]
+    public void Draw_PointsOfTheSideCrowded_EveryNameIsPlacedWithoutCollision(
+        double waist, double hip, double hipEase, double waistEase, double length, double sideLift, double backLift, double largestDart, double sideHem, double backHem)
+    {
+        var asked = new SkirtAsked(hipEase, waistEase, length, sideLift, backLift, Waistline.Shaped, largestDart, sideHem, backHem, 0);
+        SkirtBlock block = asked.Apply(SkirtBlock.For(Bodies.Millimetres(waist, hip))).Draft();
+
+        Drawing drawing = block.Draw();
+
+        Assert.Equal(block.Landmarks.Count, drawing.Marks<TextMark>(LayerName.Landmarks).Count());
+        Assert.Empty(Collisions(drawing));
+        Assert.Empty(MissingNames(drawing));
+    }
+
     private static IEnumerable<string> MissingNames(Drawing drawing)
     {
         string[] words = [.. drawing.Marks<TextMark>().Select(label => label.Text)];

@@ -20,7 +20,6 @@ internal sealed class LabelPlacer
 
     private static readonly double[] Shrinking = [1, 0.88, 0.78];
     private static readonly double[] LeaderLengthsMm = [7, 11, 16, 22, 30, 40, 52, 66, 82, 100, 130, 170, 220];
-    private const int LeaderDirections = 24;
 
     private readonly BoundingBox _sheet;
     private readonly List<Obstacle> _obstacles = [];
@@ -67,14 +66,24 @@ internal sealed class LabelPlacer
             return (beside, null);
         }
 
+        // Where points crowd, as those of the side do on a body without a waist, leaders in more directions may pass other points and names more closely.
+        return TryTied(text, sizeMm * Shrinking[1], ink, point, first, gapMm, 24, PointGapMm, LabelGapMm / 2)
+            ?? TryTied(text, sizeMm * Shrinking[2], ink, point, first, gapMm, 120, 0.4 * PointGapMm, LabelGapMm / 8)
+            ?? (null, null);
+    }
+
+    // A label joined to its point by a line, the shortest that is free; of those, the one nearest to the preferred direction.
+    private (TextMark? Label, PathMark? Leader)? TryTied(
+        string text, double sizeMm, Ink ink, Point2D point, Direction first, double gapMm, int directions, double pointGapMm, double labelGapMm)
+    {
         foreach (double reachMm in LeaderLengthsMm)
         {
-            for (int i = 0; i < LeaderDirections; i++)
+            for (int i = 0; i < directions; i++)
             {
                 // Alternately to either side of the preferred direction.
-                double turn = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1) * (2 * Math.PI / LeaderDirections);
+                double turn = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1) * (2 * Math.PI / directions);
                 Direction away = first.TurnedRad(turn);
-                TextMark label = LabelSpot.Beside(point, away, reachMm).Set(text, Shrinking[1] * sizeMm, TextWeight.Regular, ink);
+                TextMark label = LabelSpot.Beside(point, away, reachMm).Set(text, sizeMm, TextWeight.Regular, ink);
                 LabelBox box = label.Box;
                 if (!IsFree(box))
                 {
@@ -84,7 +93,7 @@ internal sealed class LabelPlacer
                 Point2D end = box.NearestTo(point);
                 Direction along = point.DirectionTo(end);
                 var leader = new LineSegment(point + along.TimesMm(gapMm * 0.6), end + along.TimesMm(-LabelGapMm));
-                if (MeetsLabel(leader) || PassesAnotherPoint(leader, point))
+                if (MeetsLabel(leader, labelGapMm) || PassesAnotherPoint(leader, point, pointGapMm))
                 {
                     continue;
                 }
@@ -96,7 +105,7 @@ internal sealed class LabelPlacer
             }
         }
 
-        return (null, null);
+        return null;
     }
 
     private TextMark? TryPlace(string text, double sizeMm, TextWeight weight, Ink ink, IReadOnlyList<LabelSpot> spots, Point2D? named)
@@ -136,7 +145,7 @@ internal sealed class LabelPlacer
 
         foreach (Obstacle obstacle in _obstacles)
         {
-            if (obstacle.Meets(box, bounds))
+            if (obstacle.Meets(box))
             {
                 return false;
             }
@@ -160,11 +169,11 @@ internal sealed class LabelPlacer
         return true;
     }
 
-    private bool PassesAnotherPoint(in LineSegment leader, in Point2D named)
+    private bool PassesAnotherPoint(in LineSegment leader, in Point2D named, double gapMm)
     {
         foreach (Point2D other in _points)
         {
-            if (other.DistanceMm(named) > SamePointMm && leader.ClosestTo(other).DistanceMm < PointGapMm)
+            if (other.DistanceMm(named) > SamePointMm && leader.ClosestTo(other).DistanceMm < gapMm)
             {
                 return true;
             }
@@ -173,11 +182,11 @@ internal sealed class LabelPlacer
         return false;
     }
 
-    private bool MeetsLabel(in LineSegment leader)
+    private bool MeetsLabel(in LineSegment leader, double gapMm)
     {
         foreach (LabelBox label in _labels)
         {
-            if (label.Grown(LabelGapMm / 2).Meets(leader.Start, leader.End))
+            if (label.Grown(gapMm).Meets(leader.Start, leader.End))
             {
                 return true;
             }
@@ -205,17 +214,17 @@ internal sealed class LabelPlacer
                 _bounds = _bounds.Including(point.XMm, point.YMm);
             }
 
-            _bounds = _bounds.Including(_bounds.LeftMm - halfWidthMm, _bounds.BottomMm - halfWidthMm).Including(_bounds.RightMm + halfWidthMm, _bounds.TopMm + halfWidthMm);
         }
 
-        internal bool Meets(in LabelBox box, in BoundingBox bounds)
+        internal bool Meets(in LabelBox box)
         {
-            if (!_bounds.Overlaps(bounds))
+            // Grown first: the corner of a slanted box moves farther than the box grows.
+            LabelBox grown = box.Grown(_halfWidthMm);
+            if (!_bounds.Overlaps(grown.Bounds))
             {
                 return false;
             }
 
-            LabelBox grown = box.Grown(_halfWidthMm);
             for (int i = 1; i < _points.Length; i++)
             {
                 if (grown.Meets(_points[i - 1], _points[i]))

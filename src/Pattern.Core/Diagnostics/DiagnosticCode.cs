@@ -380,4 +380,7 @@ public enum DiagnosticCode
 
     /// <summary>A DXF file would hold a piece twice.</summary>
     DxfPieceTwice = 7202,
+
+    /// <summary>A seam line crosses or touches itself, so that it has no outside.</summary>
+    SeamLineCrosses = 6009,
 }

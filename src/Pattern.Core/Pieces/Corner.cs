@@ -18,6 +18,6 @@ public enum Corner
     Mirrored,
 
     /// <summary>The point is cut off square, one allowance beyond the corner: for sharp points. Where the seam line turns by less than 45
-    /// degrees there is no point, and the corner is <see cref="Extended"/>.</summary>
+    /// degrees, or the corner is not so far away, there is no point, and the corner is <see cref="Extended"/>.</summary>
     Blunt,
 }

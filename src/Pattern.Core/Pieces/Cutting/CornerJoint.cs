@@ -110,7 +110,8 @@ internal readonly struct CornerJoint
             return Step();
         }
 
-        if ((isBlunt && _turnRad > Math.PI / 4) || away > FarthestPoint * WiderMm)
+        bool hasPoint = _turnRad > Math.PI / 4 && OutwardBetween().Dot(point - _seamCorner) > WiderMm;
+        if ((isBlunt && hasPoint) || away > FarthestPoint * WiderMm)
         {
             return CutOff();
         }
@@ -125,8 +126,7 @@ internal readonly struct CornerJoint
     // Both lines end on one that lies an allowance beyond the corner, square to the middle between the two edges.
     private List<PathSegment> CutOff()
     {
-        Direction outward = _arriving.TurnedRad(_hand * _turnRad / 2);
-        outward = _hand > 0 ? outward.TurnedRight : outward.TurnedLeft;
+        Direction outward = OutwardBetween();
         Line across = Line.From(_seamCorner + outward.TimesMm(WiderMm), outward.TurnedLeft);
         return TryCross(Tail.Tail(out int offset), across, _seamCorner, out PathSpot onTail) && TryCross(Head.Head(), across, _seamCorner, out PathSpot onHead)
             ? End(onTail.Moved(offset), onHead)
@@ -193,7 +193,9 @@ internal readonly struct CornerJoint
         }
 
         (Tail.To, Head.From) = (onTail.Moved(offset), onFold);
-        return [.. CurvePath.FromSegments(PathSpot.Between(image, PathSpot.StartOf(image), onImage)).Reversed().SegmentsRaw];
+        List<PathSegment> between = PathSpot.Between(image, PathSpot.StartOf(image), onImage);
+        between.Reverse();
+        return between.ConvertAll(segment => segment.Reversed());
     }
 
     private List<PathSegment> MirrorBefore()
@@ -216,6 +218,8 @@ internal readonly struct CornerJoint
         return PathSpot.Between(image, PathSpot.StartOf(image), onImage);
     }
 
+    private Direction OutwardBetween() => Outward(_arriving.TurnedRad(_hand * _turnRad / 2));
+
     private Direction Outward(Direction along) => _hand > 0 ? along.TurnedRight : along.TurnedLeft;
 
     private List<PathSegment> End(PathSpot onTail, PathSpot onHead)
@@ -229,10 +233,14 @@ internal readonly struct CornerJoint
     // The crossing of the two lines that is nearest to the corner of the seam.
     private bool TryCross(out PathSpot onTail, out PathSpot onHead, out Point2D point)
     {
-        CurvePath tail = Tail.Tail(out int offset);
+        // At a corner that points into the piece an edge may be cut back beyond its other end: then nothing is left of it, which its spots will show.
+        bool pointsIn = _turnRad < 0;
+        int offset = 0;
+        CurvePath tail = pointsIn ? Tail.Path : Tail.Tail(out offset);
+        CurvePath head = pointsIn ? Head.Path : Head.Head();
         double nearest = double.PositiveInfinity;
         (onTail, onHead, point) = (default, default, default);
-        foreach (PathIntersection hit in tail.IntersectionsWith(Head.Head()).Points)
+        foreach (PathIntersection hit in tail.IntersectionsWith(head).Points)
         {
             double away = hit.Point.DistanceMm(_seamCorner);
             if (away < nearest)

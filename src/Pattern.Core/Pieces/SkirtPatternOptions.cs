@@ -1,3 +1,4 @@
+using System;
 using Pattern.Core.Diagnostics;
 using UnitsNet;
 
@@ -67,6 +68,10 @@ public sealed record SkirtPatternOptions
     /// <summary>What is printed on each piece besides its name, or null for pieces without a label.</summary>
     /// <value>Default null.</value>
     public PieceLabel? Label { get; init; }
+
+    /// <summary>All of it in millimetres, whatever the culture.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"seams {SeamMm:0.##} mm, hem {HemMm:0.##} mm, zip {ZipMm:0.##} mm in {ZipAllowanceMm:0.##} mm, waistband {BandMm:0.##} mm and {OverlapMm:0.##} mm over, lining {Lining}, {(Label is null ? "no label" : "labels")}");
 
     internal double SeamMm { get; private init; } = 12.7;
 

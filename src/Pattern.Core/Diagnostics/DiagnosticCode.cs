@@ -380,4 +380,16 @@ public enum DiagnosticCode
 
     /// <summary>A DXF file would hold a piece twice.</summary>
     DxfPieceTwice = 7202,
+
+    /// <summary>A seam line crosses or touches itself, so that it has no outside.</summary>
+    SeamLineCrosses = 6009,
+
+    /// <summary>Two pieces of a set have the same name.</summary>
+    PieceNamedTwice = 6010,
+
+    /// <summary>A set was asked for a piece that it does not have.</summary>
+    PieceNotInSet = 6011,
+
+    /// <summary>A piece is wider than the cloth that it is to be cut from.</summary>
+    PieceWiderThanCloth = 6012,
 }

@@ -19,8 +19,8 @@ internal sealed class CheckList
     internal void Length(string check, string place, double measuredMm, double targetMm)
         => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.Equal, measuredMm, targetMm, ToleranceMm));
 
-    internal void LengthAtLeast(string check, string place, double measuredMm, double leastMm)
-        => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.AtLeast, measuredMm, leastMm, 0));
+    internal void LengthAtLeast(string check, string place, double measuredMm, double leastMm, double toleranceMm = 0)
+        => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.AtLeast, measuredMm, leastMm, toleranceMm));
 
     internal void LengthAtMost(string check, string place, double measuredMm, double mostMm)
         => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.AtMost, measuredMm, mostMm, ToleranceMm));

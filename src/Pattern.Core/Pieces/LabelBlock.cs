@@ -8,10 +8,11 @@ public sealed class LabelBlock
 {
     private readonly LabelLine[] _lines;
 
-    internal LabelBlock(LabelLine[] lines, Direction reading, in BoundingBox bounds)
+    internal LabelBlock(LabelLine[] lines, Direction reading, LineSegment scaleCheck, in BoundingBox bounds)
     {
         _lines = lines;
         Reading = reading;
+        ScaleCheck = scaleCheck;
         Bounds = bounds;
     }
 
@@ -20,6 +21,9 @@ public sealed class LabelBlock
 
     /// <summary>The way that the lines run: to the right, or up where the piece is narrow.</summary>
     public Direction Reading { get; }
+
+    /// <summary>A line of exactly 50 mm below the last line of text, which says so: measure it before cutting.</summary>
+    public LineSegment ScaleCheck { get; }
 
     /// <summary>The room that it takes: never too little, whichever usual sans serif type it is set in.</summary>
     public BoundingBox Bounds { get; }

@@ -11,6 +11,11 @@ internal static class LabelSearch
     private const double LineMm = 5;
     private const double Leading = 1.35;
 
+    // Long enough to measure, short enough for small pieces. The words above it stay true at any size of type.
+    private const double ScaleCheckMm = 50;
+    private const string ScaleCheckWords = "this line is 5 cm long";
+    private const double BelowWordsMm = 2;
+
     // Between the label and any line.
     private const double MarginMm = 4;
 
@@ -22,27 +27,41 @@ internal static class LabelSearch
 
     internal static LabelBlock? Place(PatternPiece piece, PieceLabel label)
     {
-        string[] lines = [.. label.Lines(piece.CuttingLines())];
+        string[] all = [.. label.Lines(piece.CuttingLines())];
         string title = piece.Name.Text.ToUpperInvariant();
         FreeRoom room = RoomIn(piece);
         BoundingBox box = piece.SeamLine.Bounds;
-        foreach (double factor in Shrinking)
-        {
-            (double width, double height) = Size(title, lines, factor);
-            width += 2 * MarginMm;
-            height += 2 * MarginMm;
-            if (room.TryFind(width, height, box.Centre, out BoundingBox place))
-            {
-                return Set(title, lines, factor, Inside(place), Direction.Right);
-            }
 
-            if (room.TryFind(height, width, box.Centre, out place))
+        // A line for each thing to say; in a long narrow piece two things on a line, or all of them on one, before type becomes too small.
+        foreach (int onLine in new[] { 1, 2, all.Length })
+        {
+            string[] lines = [.. Joined(all, onLine), ScaleCheckWords];
+            foreach (double factor in Shrinking)
             {
-                return Set(title, lines, factor, Inside(place), Direction.Up);
+                (double width, double height) = Size(title, lines, factor);
+                width += 2 * MarginMm;
+                height += 2 * MarginMm;
+                if (room.TryFind(width, height, box.Centre, out BoundingBox place))
+                {
+                    return Set(title, lines, factor, Inside(place), Direction.Right);
+                }
+
+                if (room.TryFind(height, width, box.Centre, out place))
+                {
+                    return Set(title, lines, factor, Inside(place), Direction.Up);
+                }
             }
         }
 
         return null;
+    }
+
+    private static IEnumerable<string> Joined(string[] lines, int onLine)
+    {
+        for (int i = 0; i < lines.Length; i += onLine)
+        {
+            yield return string.Join("; ", lines, i, Math.Min(onLine, lines.Length - i));
+        }
     }
 
     private static FreeRoom RoomIn(PatternPiece piece)
@@ -90,14 +109,14 @@ internal static class LabelSearch
 
     private static (double Width, double Height) Size(string title, string[] lines, double factor)
     {
-        double widest = TypeWidths.BoldMm(title, TitleMm * factor);
+        double widest = Math.Max(ScaleCheckMm, TypeWidths.BoldMm(title, TitleMm * factor));
         foreach (string line in lines)
         {
             widest = Math.Max(widest, TypeWidths.RegularMm(line, LineMm * factor));
         }
 
         double below = (TypeWidths.Ascent + TypeWidths.Descent) * TitleMm;
-        return (widest, factor * (below + (lines.Length * Leading * LineMm)));
+        return (widest, (factor * (below + (lines.Length * Leading * LineMm))) + BelowWordsMm);
     }
 
     private static BoundingBox Inside(in BoundingBox place)
@@ -118,6 +137,7 @@ internal static class LabelSearch
             set.Add(new LabelLine(line, first + down.TimesMm(depth - (TypeWidths.Descent * LineMm * factor)), LineMm * factor));
         }
 
-        return new LabelBlock([.. set], reading, bounds);
+        Point2D bar = first + down.TimesMm(depth + BelowWordsMm);
+        return new LabelBlock([.. set], reading, new LineSegment(bar, bar + reading.TimesMm(ScaleCheckMm)), bounds);
     }
 }

@@ -12,8 +12,8 @@ namespace Pattern.Core.Pieces;
 /// <content>What can be read off a piece.</content>
 public sealed partial class PatternPiece
 {
-    /// <summary>The name of the piece: that of its panel.</summary>
-    public PanelName Name => _half.Name;
+    /// <summary>The name of the piece: that of its panel, unless it was given its own.</summary>
+    public PanelName Name => _settings.Name ?? _half.Name;
 
     /// <summary>What is sewn: the panel, or both halves of it where the piece was unfolded.</summary>
     public Panel Panel => _settings.IsUnfolded ? _lines.Value.Panel : _half;
@@ -57,6 +57,10 @@ public sealed partial class PatternPiece
 
     /// <summary>The label where it stands; null where none was asked for, or where the piece has no room for it.</summary>
     public LabelBlock? Label => _label.Value;
+
+    /// <summary>The proof of the piece: that each edge has its allowance, measured on the lines as drawn, and that nothing is left out.</summary>
+    /// <exception cref="ConstructionException">The cut line cannot be drawn.</exception>
+    public CheckReport Report => _report.Value;
 
     /// <summary>All around along the seam line, across the caps of the darts.</summary>
     public Length SeamPerimeter => SeamLine.Length;

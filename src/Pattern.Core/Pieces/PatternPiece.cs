@@ -28,6 +28,7 @@ public sealed partial class PatternPiece
     private readonly PieceSettings _settings;
     private readonly Lazy<PieceLines> _lines;
     private readonly Lazy<LabelBlock?> _label;
+    private readonly Lazy<CheckReport> _report;
 
     private PatternPiece(Panel half, PieceSettings settings)
     {
@@ -35,11 +36,16 @@ public sealed partial class PatternPiece
         _settings = settings;
         _lines = new Lazy<PieceLines>(() => new PieceLines(half, settings));
         _label = new Lazy<LabelBlock?>(PlaceLabel);
+        _report = new Lazy<CheckReport>(() => PieceChecks.Check(this));
     }
 
     /// <summary>Begins a piece.</summary>
     /// <param name="panel">The panel that is sewn: a half where it will lie on the fold.</param>
     public static PatternPiece From(Panel panel) => new(Guard.NotNull(panel, nameof(panel)), PieceSettings.Default);
+
+    /// <summary>Gives the piece a name other than that of its panel, as for a lining.</summary>
+    [Pure]
+    public PatternPiece WithName(PanelName name) => With(_settings with { Name = name });
 
     /// <summary>Sets the allowance of every edge that has none of its own.</summary>
     /// <param name="allowance">From the seam line to the cut line; 0 to 500 mm. Common practice: 1/2 in (12 mm).</param>

@@ -6,29 +6,42 @@ using UnitsNet;
 
 namespace Pattern.Core.Pieces;
 
-/// <summary>Refusals that several steps share.</summary>
+/// <summary>Refusals of a cut line.</summary>
 internal static class PieceErrors
 {
     private const string Step = "adding seam allowance";
 
-    internal static ConstructionException Vanishes(PanelName panel, EdgeName edge, double allowanceMm)
-        => new(DiagnosticCode.EdgeVanishes, edge, panel, Length.FromMillimeters(allowanceMm))
+    internal static ConstructionException Vanishes(PanelName panel, EdgeName edge, double allowanceMm, double allowedMm)
+        => new(DiagnosticCode.EdgeVanishes, edge, panel, Length.FromMillimeters(allowanceMm), Length.FromMillimeters(allowedMm))
         {
             Step = Step,
             Landmark = edge.Text,
             Measured = Length.FromMillimeters(allowanceMm),
+            Allowed = Length.FromMillimeters(allowedMm),
         };
 
-    internal static ConstructionException Crosses(Panel panel, CurvePath outline, double widestMm)
-    {
-        PathIntersections own = outline.SelfIntersections();
-        Point2D at = own.Points.Count > 0 ? own.Points[0].Point : outline.Start;
-        EdgeName edge = panel.Edges.OrderBy(e => e.Stretches.Min(s => s.ClosestTo(at).DistanceMm)).First().Name;
-        return new ConstructionException(DiagnosticCode.CutLineCrosses, panel.Name, at, edge, Length.FromMillimeters(widestMm))
+    internal static ConstructionException Crosses(Panel panel, in Point2D at, EdgeName edge, double allowanceMm, double allowedMm)
+        => new(DiagnosticCode.CutLineCrosses, panel.Name, at, edge, Length.FromMillimeters(allowanceMm), Length.FromMillimeters(allowedMm))
         {
             Step = Step,
             Landmark = edge.Text,
-            Measured = Length.FromMillimeters(widestMm),
+            Measured = Length.FromMillimeters(allowanceMm),
+            Allowed = Length.FromMillimeters(allowedMm),
         };
+
+    internal static ConstructionException SeamCrosses(Panel panel, CurvePath seamLine)
+    {
+        Point2D at = FirstCrossing(seamLine);
+        EdgeName edge = NearestEdge(panel, at);
+        return new ConstructionException(DiagnosticCode.SeamLineCrosses, panel.Name, at, edge) { Step = Step, Landmark = edge.Text };
     }
+
+    internal static Point2D FirstCrossing(CurvePath outline)
+    {
+        PathIntersections own = outline.SelfIntersections();
+        return own.Points.Count > 0 ? own.Points[0].Point : outline.Start;
+    }
+
+    internal static EdgeName NearestEdge(Panel panel, Point2D at)
+        => panel.Edges.OrderBy(e => e.Stretches.Min(s => s.ClosestTo(at).DistanceMm)).First().Name;
 }

@@ -12,6 +12,11 @@ internal sealed class PieceLines
     {
         Panel = settings.IsUnfolded ? PanelUnfolding.Unfold(half, settings.Fold!.Value) : half;
         SeamLine = Panel.CapOutline();
+        if (!SeamLine.IsSimple())
+        {
+            throw PieceErrors.SeamCrosses(Panel, SeamLine);
+        }
+
         double hand = SeamLine.SignedAreaMm2 > 0 ? 1 : -1;
         CutLine cut = Pieces.CutLine.Draw(Panel, settings, hand);
         CutOutline = cut.Outline;

@@ -8,6 +8,8 @@ internal sealed record PieceSettings
 {
     internal static PieceSettings Default { get; } = new();
 
+    internal PanelName? Name { get; init; }
+
     internal double DefaultMm { get; init; }
 
     internal (EdgeName Edge, double Mm)[] Allowances { get; init; } = [];

@@ -102,7 +102,7 @@ public class PatternPieceTests
     {
         PatternPiece piece = WithTradeAllowances(Skirt.Front).CutOnFold(EdgeName.Centre).Cut(1, ClothName.Main).WithLabel(PieceLabel.For("Act 2 skirt").ForWhom("Zo\u00EB"));
 
-        Assert.Equal(["FRONT", "Act 2 skirt", "for Zo\u00EB", "cut 1 of main cloth on the fold"], piece.Label!.Lines.Select(line => line.Text));
+        Assert.Equal(["FRONT", "Act 2 skirt", "for Zo\u00EB", "cut 1 of main cloth on the fold", "this line is 5 cm long"], piece.Label!.Lines.Select(line => line.Text));
         Assert.Equal(Containment.Inside, piece.SeamLine.ContainmentOf(piece.Label.Bounds.LowerLeft));
         Assert.Equal(Containment.Inside, piece.SeamLine.ContainmentOf(piece.Label.Bounds.UpperRight));
     }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
 
 namespace Pattern.Core.Pieces;
 
@@ -13,12 +14,20 @@ internal readonly struct CornerJoint
     // A corner is worth its point up to four allowances from the seam; that is an angle of 29 degrees.
     private const double FarthestPoint = 4;
 
+    // The same angle as a turn of the seam line.
+    private const double SharpRad = Math.PI - 0.505;
+
+    private const double NeedleRad = 0.1;
+
     private readonly EdgeCut _before;
     private readonly EdgeCut _after;
     private readonly Point2D _seamCorner;
     private readonly Direction _arriving;
     private readonly Direction _leaving;
     private readonly double _hand;
+
+    // By how much the seam line turns towards the inside; negative at a corner that points into the piece.
+    private readonly double _turnRad;
 
     private CornerJoint(EdgeCut before, EdgeCut after, double hand)
     {
@@ -28,6 +37,19 @@ internal readonly struct CornerJoint
         _seamCorner = after.Edge.Start;
         _arriving = before.Edge.Stretches[before.Edge.Stretches.Count - 1].EndDirection;
         _leaving = after.Edge.Stretches[0].StartDirection;
+        _turnRad = hand * _arriving.TurnRadTo(_leaving);
+        if (Math.Abs(_turnRad) > Math.PI - NeedleRad)
+        {
+            // Straight back: whether that is a needle or a slit shows a little away from the corner only.
+            _turnRad = hand * Chord(before.Edge, isLast: true).TurnRadTo(Chord(after.Edge, isLast: false));
+        }
+    }
+
+    private static Direction Chord(PanelEdge edge, bool isLast)
+    {
+        CurvePath stretch = edge.Stretches[isLast ? edge.Stretches.Count - 1 : 0];
+        double length = stretch.LengthMm;
+        return isLast ? stretch.PointAtMm(0.75 * length).DirectionTo(stretch.End) : stretch.Start.DirectionTo(stretch.PointAtMm(0.25 * length));
     }
 
     private CutStretch Tail => _before.Last;
@@ -35,9 +57,6 @@ internal readonly struct CornerJoint
     private CutStretch Head => _after.First;
 
     private double WiderMm => Math.Max(_before.AllowanceMm, _after.AllowanceMm);
-
-    /// <summary>By how much the seam line turns towards the inside; negative at a corner that points into the piece.</summary>
-    private double TurnRad => _hand * _arriving.TurnRadTo(_leaving);
 
     /// <summary>Makes a corner.</summary>
     /// <param name="before">The edge that ends there.</param>
@@ -49,7 +68,12 @@ internal readonly struct CornerJoint
     internal static List<PathSegment> Make(EdgeCut before, EdgeCut after, double hand, Corner corner, bool acrossEnds)
     {
         var joint = new CornerJoint(before, after, hand);
-        if (joint.TurnRad < 0 || corner == Corner.Extended)
+        if (joint._turnRad > SharpRad)
+        {
+            return joint.CutOff();
+        }
+
+        if (joint._turnRad < 0)
         {
             return joint.Extend(isBlunt: false);
         }
@@ -58,7 +82,7 @@ internal readonly struct CornerJoint
         {
             Corner.SquaredOff => acrossEnds ? joint.SquareOffNext() : joint.SquareOffBefore(),
             Corner.Mirrored => acrossEnds ? joint.MirrorNext() : joint.MirrorBefore(),
-            _ => joint.Extend(isBlunt: true),
+            _ => joint.Extend(isBlunt: corner == Corner.Blunt),
         };
     }
 
@@ -74,21 +98,22 @@ internal readonly struct CornerJoint
 
         if (!TryCross(out PathSpot onTail, out PathSpot onHead, out Point2D point))
         {
-            return TurnRad > Math.PI / 2 ? CutOff(TurnRad) : Step();
+            return _turnRad > Math.PI / 2 ? CutOff() : Step();
         }
 
         double away = point.DistanceMm(_seamCorner);
-        bool trimsTooMuch = TurnRad < Math.PI / 4
+        bool trimsTooMuch = _turnRad < Math.PI / 4
             && Math.Max(Behind(_arriving, end, point), Behind(_leaving.Reversed, start, point)) > WiderMm
             && !_before.IsOnFold && !_after.IsOnFold;
-        if (trimsTooMuch || (away > FarthestPoint * WiderMm && TurnRad < Math.PI / 2))
+        if (trimsTooMuch || (away > FarthestPoint * WiderMm && _turnRad < Math.PI / 2))
         {
             return Step();
         }
 
-        if (isBlunt || away > FarthestPoint * WiderMm)
+        bool hasPoint = _turnRad > Math.PI / 4 && OutwardBetween().Dot(point - _seamCorner) > WiderMm;
+        if ((isBlunt && hasPoint) || away > FarthestPoint * WiderMm)
         {
-            return CutOff(TurnRad);
+            return CutOff();
         }
 
         (Tail.To, Head.From) = (onTail, onHead);
@@ -99,10 +124,9 @@ internal readonly struct CornerJoint
     private static double Behind(Direction along, in Point2D end, in Point2D point) => along.Dot(end - point);
 
     // Both lines end on one that lies an allowance beyond the corner, square to the middle between the two edges.
-    private List<PathSegment> CutOff(double turnRad)
+    private List<PathSegment> CutOff()
     {
-        Direction outward = _arriving.TurnedRad(_hand * turnRad / 2);
-        outward = _hand > 0 ? outward.TurnedRight : outward.TurnedLeft;
+        Direction outward = OutwardBetween();
         Line across = Line.From(_seamCorner + outward.TimesMm(WiderMm), outward.TurnedLeft);
         return TryCross(Tail.Tail(out int offset), across, _seamCorner, out PathSpot onTail) && TryCross(Head.Head(), across, _seamCorner, out PathSpot onHead)
             ? End(onTail.Moved(offset), onHead)
@@ -169,7 +193,9 @@ internal readonly struct CornerJoint
         }
 
         (Tail.To, Head.From) = (onTail.Moved(offset), onFold);
-        return [.. CurvePath.FromSegments(PathSpot.Between(image, PathSpot.StartOf(image), onImage)).Reversed().SegmentsRaw];
+        List<PathSegment> between = PathSpot.Between(image, PathSpot.StartOf(image), onImage);
+        between.Reverse();
+        return between.ConvertAll(segment => segment.Reversed());
     }
 
     private List<PathSegment> MirrorBefore()
@@ -192,6 +218,8 @@ internal readonly struct CornerJoint
         return PathSpot.Between(image, PathSpot.StartOf(image), onImage);
     }
 
+    private Direction OutwardBetween() => Outward(_arriving.TurnedRad(_hand * _turnRad / 2));
+
     private Direction Outward(Direction along) => _hand > 0 ? along.TurnedRight : along.TurnedLeft;
 
     private List<PathSegment> End(PathSpot onTail, PathSpot onHead)
@@ -205,10 +233,14 @@ internal readonly struct CornerJoint
     // The crossing of the two lines that is nearest to the corner of the seam.
     private bool TryCross(out PathSpot onTail, out PathSpot onHead, out Point2D point)
     {
-        CurvePath tail = Tail.Tail(out int offset);
+        // At a corner that points into the piece an edge may be cut back beyond its other end: then nothing is left of it, which its spots will show.
+        bool pointsIn = _turnRad < 0;
+        int offset = 0;
+        CurvePath tail = pointsIn ? Tail.Path : Tail.Tail(out offset);
+        CurvePath head = pointsIn ? Head.Path : Head.Head();
         double nearest = double.PositiveInfinity;
         (onTail, onHead, point) = (default, default, default);
-        foreach (PathIntersection hit in tail.IntersectionsWith(Head.Head()).Points)
+        foreach (PathIntersection hit in tail.IntersectionsWith(head).Points)
         {
             double away = hit.Point.DistanceMm(_seamCorner);
             if (away < nearest)

@@ -1,4 +1,6 @@
+using System;
 using System.Collections.Generic;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 
@@ -24,20 +26,37 @@ internal sealed class CutLine
 
     internal CurvePath Outline { get; }
 
+    /// <summary>Draws the line.</summary>
+    /// <exception cref="ConstructionException">An edge vanishes, or the line crosses itself; the allowance that would do is part of the message.</exception>
     internal static CutLine Draw(Panel panel, PieceSettings settings, double hand)
     {
+        CutLine? line = TryDraw(panel, settings, hand, 1, out CutFault? fault);
+        return line ?? throw fault!.ToException(panel, fault.AllowanceMm * WidestShare(panel, settings, hand));
+    }
+
+    private static CutLine? TryDraw(Panel panel, PieceSettings settings, double hand, double share, out CutFault? fault)
+    {
         int count = panel.EdgesRaw.Length;
+        var widths = new double[count];
         double widestMm = 0;
-        foreach (PanelEdge edge in panel.EdgesRaw)
+        for (int i = 0; i < count; i++)
         {
-            widestMm = System.Math.Max(widestMm, AllowanceMm(edge, settings));
+            widths[i] = share * AllowanceMm(panel.EdgesRaw[i], settings);
+            widestMm = Math.Max(widestMm, widths[i]);
         }
 
         var edges = new EdgeCut[count];
         for (int i = 0; i < count; i++)
         {
             PanelEdge edge = panel.EdgesRaw[i];
-            edges[i] = EdgeCut.Lay(panel.Name, edge, AllowanceMm(edge, settings), IsOnFold(edge, settings), hand, 1 + (Reach * widestMm));
+            EdgeCut? cut = EdgeCut.Lay(edge, widths[i], IsOnFold(edge, settings), hand, 1 + (Reach * widestMm));
+            if (cut is null)
+            {
+                fault = new CutFault(edge.Name, widths[i], null);
+                return null;
+            }
+
+            edges[i] = cut;
         }
 
         var between = new List<PathSegment>[count];
@@ -52,13 +71,42 @@ internal sealed class CutLine
         var all = new List<PathSegment>(32);
         for (int i = 0; i < count; i++)
         {
-            lines[i] = CurvePath.FromSegments(edges[i].Line(panel.Name));
+            if (edges[i].HasVanished)
+            {
+                fault = new CutFault(edges[i].Edge.Name, widths[i], null);
+                return null;
+            }
+
+            lines[i] = CurvePath.FromSegments(edges[i].Line());
             all.AddRange(lines[i].SegmentsRaw);
             all.AddRange(between[i]);
         }
 
         CurvePath outline = CurvePath.FromSegments(all).Closed();
-        return outline.IsSimple() ? new CutLine(edges, lines, outline) : throw PieceErrors.Crosses(panel, outline, widestMm);
+        if (outline.IsSimple())
+        {
+            fault = null;
+            return new CutLine(edges, lines, outline);
+        }
+
+        Point2D at = PieceErrors.FirstCrossing(outline);
+        EdgeName nearest = PieceErrors.NearestEdge(panel, at);
+        fault = new CutFault(nearest, widths[panel.IndexOf(nearest)], at);
+        return null;
+    }
+
+    // How far all allowances would have to be narrowed for a cut line to be drawn; to a thousandth, rounded down.
+    private static double WidestShare(Panel panel, PieceSettings settings, double hand)
+    {
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 10; i++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = TryDraw(panel, settings, hand, middle, out _) is null ? (low, middle) : (middle, high);
+        }
+
+        return low;
     }
 
     private static bool IsOnFold(PanelEdge edge, PieceSettings settings) => !settings.IsUnfolded && settings.Fold == edge.Name;

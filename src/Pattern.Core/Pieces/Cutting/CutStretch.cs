@@ -12,8 +12,11 @@ internal sealed class CutStretch
     internal CutStretch(CurvePath path, bool isExtendedAtStart, bool isExtendedAtEnd)
     {
         Path = path;
-        _isExtendedAtStart = isExtendedAtStart;
-        _isExtendedAtEnd = isExtendedAtEnd;
+
+        // A dart near the end of its edge may have its leg beyond it: then what runs on is all there is.
+        bool isMore = path.SegmentsRaw.Length > 1;
+        _isExtendedAtStart = isExtendedAtStart && isMore;
+        _isExtendedAtEnd = isExtendedAtEnd && isMore;
         From = PathSpot.StartOf(path);
         To = PathSpot.EndOf(path);
     }

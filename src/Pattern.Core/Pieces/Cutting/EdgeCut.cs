@@ -1,5 +1,5 @@
+using System;
 using System.Collections.Generic;
-using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 
@@ -39,17 +39,20 @@ internal sealed class EdgeCut
     internal CurvePath[] Caps => _caps;
 
     /// <summary>Lays the allowance along an edge.</summary>
-    /// <param name="panel">The panel, for messages.</param>
     /// <param name="edge">The edge.</param>
     /// <param name="allowanceMm">How wide.</param>
     /// <param name="isOnFold">Whether the edge lies on the fold.</param>
     /// <param name="hand">+1 where the panel runs counter-clockwise, else -1.</param>
     /// <param name="reachMm">How far the line runs on at both ends.</param>
-    internal static EdgeCut Lay(PanelName panel, PanelEdge edge, double allowanceMm, bool isOnFold, double hand, double reachMm)
+    /// <returns>The line, or null where nothing is left of it.</returns>
+    internal static EdgeCut? Lay(PanelEdge edge, double allowanceMm, bool isOnFold, double hand, double reachMm)
     {
         CurvePath seam = edge.Closed();
-        CurvePath beside = allowanceMm == 0 ? seam : Beside(panel, edge, seam, -hand * allowanceMm);
-        CurvePath full = Extended(beside, reachMm);
+        if (ParallelLine.Beside(seam, -hand * allowanceMm, reachMm) is not { } full)
+        {
+            return null;
+        }
+
         int darts = edge.Darts.Count;
         if (darts == 0)
         {
@@ -64,12 +67,12 @@ internal sealed class EdgeCut
         for (int k = 0; k <= darts; k++)
         {
             passed += edge.Stretches[k].SegmentsRaw.Length;
-            PathSpot to = k == darts ? PathSpot.EndOf(full)
+            PathSpot? leg = k == darts ? PathSpot.EndOf(full)
                 : allowanceMm == 0 ? new PathSpot(passed, 1)
-                : AtLeg(panel, edge, k, full, opening.Inverted(), allowanceMm);
-            if (!from.IsBefore(to))
+                : AtLeg(edge, k, full, opening.Inverted());
+            if (leg is not { } to || !from.IsBefore(to))
             {
-                throw PieceErrors.Vanishes(panel, edge.Name, allowanceMm);
+                return null;
             }
 
             stretches[k] = new CutStretch(Part(full, from, to, opening), k == 0, k == darts);
@@ -91,17 +94,15 @@ internal sealed class EdgeCut
         return new EdgeCut(edge, allowanceMm, isOnFold, stretches, caps);
     }
 
+    /// <summary>Whether the corners have left nothing of a stretch.</summary>
+    internal bool HasVanished => Array.Exists(Stretches, stretch => stretch.HasVanished);
+
     /// <summary>The cut line along the edge, once both corners have ended it.</summary>
-    internal List<PathSegment> Line(PanelName panel)
+    internal List<PathSegment> Line()
     {
         var line = new List<PathSegment>(8);
         for (int k = 0; k < Stretches.Length; k++)
         {
-            if (Stretches[k].HasVanished)
-            {
-                throw PieceErrors.Vanishes(panel, Edge.Name, AllowanceMm);
-            }
-
             line.AddRange(Stretches[k].Trimmed());
             if (k < _caps.Length)
             {
@@ -112,33 +113,15 @@ internal sealed class EdgeCut
         return line;
     }
 
-    private static CurvePath Beside(PanelName panel, PanelEdge edge, CurvePath seam, double leftMm)
-    {
-        try
-        {
-            IReadOnlyList<CurvePath> paths = OffsetBuilder.Build(seam, leftMm, OffsetJoin.Mitre, CurvePath.OffsetToleranceMm).Paths;
-            if (paths.Count == 1)
-            {
-                return paths[0];
-            }
-        }
-        catch (ConstructionException refusal) when (refusal.Code == DiagnosticCode.OffsetVanishes)
-        {
-            // Said below, with the edge that it happened at.
-        }
-
-        throw PieceErrors.Vanishes(panel, edge.Name, System.Math.Abs(leftMm));
-    }
-
     // Where the line beside the closed edge crosses a dart's leg, drawn on beyond the seam line.
-    private static PathSpot AtLeg(PanelName panel, PanelEdge edge, int index, CurvePath full, in Transform2D closing, double allowanceMm)
+    private static PathSpot? AtLeg(PanelEdge edge, int index, CurvePath full, in Transform2D closing)
     {
         Dart dart = edge.Darts[index];
         Point2D apex = closing.Apply(dart.Apex);
         Point2D leg = closing.Apply(dart.CentreLeg);
         double legMm = apex.DistanceMm(leg);
         double nearest = double.PositiveInfinity;
-        PathSpot spot = default;
+        PathSpot? spot = null;
         foreach (PathIntersection hit in full.IntersectionsWith(Geometry.Line.Through(apex, leg)).Points)
         {
             double beyondMm = hit.SecondParameter - legMm;
@@ -149,19 +132,9 @@ internal sealed class EdgeCut
             }
         }
 
-        return nearest < double.PositiveInfinity ? spot : throw PieceErrors.Vanishes(panel, edge.Name, allowanceMm);
+        return spot;
     }
 
     private static CurvePath Part(CurvePath full, PathSpot from, PathSpot to, in Transform2D opening)
         => CurvePath.FromSegments(PathSpot.Between(full, from, to)).Transformed(opening);
-
-    private static CurvePath Extended(CurvePath beside, double reachMm)
-    {
-        PathSegment[] inner = beside.SegmentsRaw;
-        var segments = new PathSegment[inner.Length + 2];
-        segments[0] = PathSegment.FromLine(new LineSegment(beside.Start - beside.StartDirection.TimesMm(reachMm), beside.Start));
-        inner.CopyTo(segments, 1);
-        segments[segments.Length - 1] = PathSegment.FromLine(new LineSegment(beside.End, beside.End + beside.EndDirection.TimesMm(reachMm)));
-        return CurvePath.Trusted(segments, isClosed: false);
-    }
 }

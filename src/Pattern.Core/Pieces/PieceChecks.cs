@@ -1,0 +1,68 @@
+using System;
+using System.Collections.Generic;
+using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Pieces;
+
+/// <summary>The checks of a finished piece. They measure its lines and repeat nothing of what drew them.</summary>
+internal static class PieceChecks
+{
+    private const int SamplesPerSegment = 24;
+
+    internal static CheckReport Check(PatternPiece piece)
+    {
+        var list = new CheckList();
+        string place = piece.Name.Text;
+        list.Count("cut line meets itself", place, piece.CutLine.SelfIntersections().Points.Count, 0);
+        foreach (PieceEdge edge in piece.Edges)
+        {
+            if (!edge.IsOnFold)
+            {
+                list.LengthAtLeast("allowance of " + edge.Name, place, NarrowestMm(edge), edge.AllowanceMm, CheckList.ToleranceMm);
+            }
+        }
+
+        list.Count("ends of the grainline inside the seam line", place, Inside(piece.SeamLine, [piece.Grainline.Start, piece.Grainline.End]), 2);
+        int holes = 0;
+        int inside = 0;
+        foreach (PieceDart dart in piece.Darts)
+        {
+            holes += dart.DrillHoles.Count;
+            inside += Inside(piece.SeamLine, dart.DrillHoles);
+        }
+
+        list.Count("drill holes inside the seam line", place, inside, holes);
+        if (piece.LabelText is not null)
+        {
+            list.Count("label has room", place, piece.Label is null ? 0 : 1, 1);
+        }
+
+        return list.ToReport();
+    }
+
+    private static double NarrowestMm(PieceEdge edge)
+    {
+        double narrowest = double.PositiveInfinity;
+        foreach (PathSegment segment in edge.CutLine.SegmentsRaw)
+        {
+            for (int i = 0; i <= SamplesPerSegment; i++)
+            {
+                narrowest = Math.Min(narrowest, edge.SeamLine.ClosestTo(segment.PointAtRaw((double)i / SamplesPerSegment)).DistanceMm);
+            }
+        }
+
+        return narrowest;
+    }
+
+    private static int Inside(CurvePath outline, IReadOnlyList<Point2D> points)
+    {
+        int count = 0;
+        foreach (Point2D point in points)
+        {
+            count += outline.ContainmentOf(point) == Containment.Inside ? 1 : 0;
+        }
+
+        return count;
+    }
+}

@@ -1,0 +1,82 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
+using Pattern.Core.Tests.Blocks;
+using static Pattern.Core.Tests.Pieces.SamplePieces;
+
+namespace Pattern.Core.Tests.Pieces;
+
+public class LabelTests
+{
+    private static readonly PieceLabel Label = PieceLabel.For("Act 2 skirt").ForWhom("Rosalind").WithMeasurements(Bodies.Example, TapeStep.Quarter).Dated(new DateTime(2026, 3, 14)).WithNote("make a toile first");
+
+    // ISO 3098 lettering is at least 2.5 mm tall (from memory); a capital is about 0.7 of the size of its type.
+    [Property(MaxTest = 60)]
+    public Property Label_OfAnySkirt_CoversNothingAndIsLegible() => Prop.ForAll(CutLineTests.Skirts, any =>
+    {
+        foreach (PatternPiece piece in SkirtPattern.From(any.Block, new SkirtPatternOptions { Label = Label }).Pieces)
+        {
+            LabelBlock label = piece.Label!;
+            Assert.Equal(50, label.ScaleCheck.Length.Millimeters, 9);
+            Assert.All(label.Lines, line => Assert.True(line.TypeSize.Millimeters >= 3.5));
+            Assert.All(label.Lines, line => Assert.True(label.Bounds.Contains(line.Start)));
+            Assert.True(label.Bounds.Contains(label.ScaleCheck.Start) && label.Bounds.Contains(label.ScaleCheck.End));
+            Assert.All(LinesOf(piece), path => Assert.All(path.PointsAtEqualLengths(300), p => Assert.False(label.Bounds.Contains(p))));
+            Assert.Equal(Containment.Inside, piece.SeamLine.ContainmentOf(label.Bounds.Centre));
+            Assert.Equal(Containment.Inside, piece.SeamLine.ContainmentOf(label.Bounds.LowerLeft));
+        }
+    });
+
+    [Fact]
+    public void Label_WithoutRoom_IsAFindingAndNoException()
+    {
+        PatternPiece loop = PatternPiece.From(Quad((0, 20), (40, 20), (40, 0), (0, 0))).WithAllowance(Mm(10)).WithLabel(Label);
+
+        Assert.Null(loop.Label);
+        Finding finding = Assert.Single(loop.Report.Failures);
+        Assert.Equal("label has room", finding.Check);
+    }
+
+    [Fact]
+    public void Label_InANarrowUprightPiece_RunsUp()
+    {
+        CurvePath stitching = CurvePath.FromLine(LineSegment.Between(At(50, 10), At(50, 590)));
+
+        PatternPiece strip = PatternPiece.From(Quad((0, 600), (60, 600), (60, 0), (0, 0))).WithLabel(Label).WithInternalLine("stitch here", InternalLineKind.Stitching, stitching);
+
+        Assert.Equal(Direction.Up, strip.Label!.Reading);
+    }
+
+    [Fact]
+    public void PieceLabel_Lines_SayWhatTheCallerSaid()
+    {
+        PatternPiece piece = PatternPiece.From(Skirt.Back).Cut(2, ClothName.Main).WithLabel(Label);
+
+        Assert.Equal(
+            ["BACK", "Act 2 skirt", "for Rosalind", "waist girth 32 in, hip girth 40 in", "cut 2 of main cloth, as a pair", "make a toile first", "2026-03-14", "this line is 5 cm long"],
+            piece.Label!.Lines.Select(line => line.Text));
+    }
+
+    private static IEnumerable<CurvePath> LinesOf(PatternPiece piece)
+    {
+        yield return piece.CutLine;
+        yield return piece.SeamLine;
+        yield return CurvePath.FromLine(piece.Grainline);
+        foreach (LineSegment line in piece.Darts.SelectMany(d => d.Legs.Append(d.FoldLine)))
+        {
+            yield return CurvePath.FromLine(line);
+        }
+
+        foreach (InternalLine line in piece.InternalLines)
+        {
+            yield return line.Path;
+        }
+    }
+}

@@ -1,10 +1,10 @@
-#:project ../../src/Pattern.Core/Pattern.Core.csproj
+#:project ../../src/Pattern.Core.Pdf/Pattern.Core.Pdf.csproj
 #:property PublishAot=false
 
-// Drafts a skirt block, proves it and draws it at full size.
+// Drafts a skirt block, proves it, makes pieces of it that can be cut, and prints them at full size.
 //
 //   dotnet run docs/samples/first-skirt.cs
-//   dotnet run docs/samples/first-skirt.cs -- --waist "29 1/2 in" --hip "39 3/4 in" --length "26 in" --out out
+//   dotnet run docs/samples/first-skirt.cs -- --waist "29 1/2 in" --hip "39 3/4 in" --length "26 in" --paper letter --allowance "5/8 in" --out out
 //
 // Exit code 0: drafted, and every check passed. 1: nothing was written, and the message says why. 2: drawn, but a check failed: do not cut.
 
@@ -16,33 +16,46 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
+using Pattern.Core.Pdf;
+using Pattern.Core.Pieces;
 using UnitsNet;
 using UnitsNet.Units;
 
 const string usage = """
     --waist "29 1/2 in"  --hip "39 3/4 in"  --length "26 in"
-    [--ease "1 in"]  [--waist-ease "0 in"]  [--table FILE.csv]  [--unit in|cm]  [--out DIR]
+    [--ease "1 in"]  [--waist-ease "0 in"]  [--table FILE.csv]  [--unit in|cm]
+    [--allowance "1/2 in"]  [--paper a4|letter|...]  [--out DIR]
     """;
-string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--out"];
+string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--allowance", "--paper", "--out"];
 
 try
 {
     Dictionary<string, string> asked = ReadArguments();
     LengthUnit unit = ReadUnit(asked);
+    TapeStep tape = TapeStep.For(unit);
+    PaperSize paper = PaperSize.Find(asked.GetValueOrDefault("--paper", "A4"));
     SkirtBlock block = Describe(asked, unit).Draft();
-    string steps = block.ToStepsText(TapeStep.For(unit));
+    PieceSet pieces = MakePieces(asked, unit, block);
+    Drawing sheet = pieces.Draw(new PieceDrawingOptions { Tape = tape });
+    string steps = block.ToStepsText(tape);
 
-    // All three are complete before the first is written.
+    // All are complete before the first is written.
     IReadOnlyList<string> files = OutputFolder.At(asked.GetValueOrDefault("--out", "out"))
         .With("skirt.svg", block.Draw().ToSvg())
+        .With("skirt-pieces.svg", sheet.ToSvg())
+        .With($"skirt-{paper.Name.ToLowerInvariant().Replace(' ', '-')}.pdf", sheet.ToPdf(SheetLayout.TiledOn(paper)))
+        .With("skirt-roll.pdf", sheet.ToPdf(SheetLayout.OnRoll(Tape.Inches("36"))))
+        .With("skirt.dxf", pieces.Pieces.ToDxf())
         .With("steps.txt", steps)
         .With("report.csv", block.Report.ToCsv())
         .Save();
 
     Console.Write(steps);
     Console.WriteLine();
+    Console.WriteLine("To cut: " + string.Join("; ", pieces.CutList));
+    Console.WriteLine("Pieces: " + pieces.Report.Verdict());
     Console.WriteLine("Written: " + string.Join(", ", files));
-    return block.Report.Passed ? 0 : 2;
+    return block.Report.Passed && pieces.Report.Passed ? 0 : 2;
 }
 catch (Exception e) when (e is FormatException or ArgumentException or ConstructionException or IOException or UnauthorizedAccessException)
 {
@@ -72,6 +85,16 @@ SkirtBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
     return asked.TryGetValue("--table", out string? table)
         ? skirt.ShapedBy(ShapingTable.FromCsv(File.ReadAllText(table), new ShapingCsvOptions { Unit = asked.ContainsKey("--unit") ? unit : null }))
         : skirt;
+}
+
+PieceSet MakePieces(Dictionary<string, string> asked, LengthUnit unit, SkirtBlock block)
+{
+    PieceLabel label = PieceLabel.For("Skirt").WithMeasurements(block.Body, TapeStep.For(unit));
+    return SkirtPattern.From(block, new SkirtPatternOptions
+    {
+        SeamAllowance = Tape.Parse(asked.GetValueOrDefault("--allowance", "1/2 in"), unit),
+        Label = block.Body.Name is { } name ? label.ForWhom(name) : label,
+    });
 }
 
 Dictionary<string, string> ReadArguments()

@@ -375,9 +375,6 @@ public enum DiagnosticCode
     /// <summary>A DXF file was asked for in a unit that the standard does not know.</summary>
     DxfUnitUnknown = 7200,
 
-    /// <summary>A DXF file was asked for without pieces.</summary>
-    DxfWithoutPieces = 7201,
-
     /// <summary>A DXF file would hold a piece twice.</summary>
     DxfPieceTwice = 7202,
 
@@ -392,4 +389,7 @@ public enum DiagnosticCode
 
     /// <summary>A piece is wider than the cloth that it is to be cut from.</summary>
     PieceWiderThanCloth = 6012,
+
+    /// <summary>A drawing or a file was asked for without pieces.</summary>
+    NoPieces = 6013,
 }

@@ -146,7 +146,7 @@ internal static class MessageRegistry
         [DiagnosticCode.OffsetUnjoined] = (Severity.Error, "The offset by {0} does not join up near {1}. Use another width, or a coarser tolerance than {2}."),
 
         [DiagnosticCode.DxfUnitUnknown] = (Severity.Error, "A DXF file cannot be written in {0}. Use Millimeter or Inch."),
-        [DiagnosticCode.DxfWithoutPieces] = (Severity.Error, "There are 0 pieces to write as DXF; a file holds 1 or more. Pass the pieces."),
+        [DiagnosticCode.NoPieces] = (Severity.Error, "There are 0 pieces to draw; a drawing or file holds 1 or more. Pass the pieces."),
         [DiagnosticCode.DxfPieceTwice] = (Severity.Error, "There are two pieces {0} of size {1} cut of {2}; a DXF file holds each once. Leave one out, or put the size on their labels."),
     };
 

@@ -31,13 +31,28 @@ public readonly struct LayerName : IEquatable<LayerName>
     /// <summary>The seam lines.</summary>
     public static LayerName SeamLines { get; } = new("seam lines");
 
+    /// <summary>The lines to cut along.</summary>
+    public static LayerName CutLines { get; } = new("cut lines");
+
+    /// <summary>The edges that lie on the fold of the cloth, with their sign.</summary>
+    public static LayerName Folds { get; } = new("folds");
+
+    /// <summary>The lines inside pieces that are neither seam nor dart: levels, placements, stops.</summary>
+    public static LayerName InternalLines { get; } = new("internal lines");
+
+    /// <summary>The holes to drill short of dart apexes.</summary>
+    public static LayerName DrillHoles { get; } = new("drill holes");
+
+    /// <summary>The labels of pieces: what each is and how often it is cut.</summary>
+    public static LayerName Labels { get; } = new("labels");
+
     /// <summary>The notches.</summary>
     public static LayerName Notches { get; } = new("notches");
 
     /// <summary>The points that the steps speak of, with their names.</summary>
     public static LayerName Landmarks { get; } = new("landmarks");
 
-    /// <summary>The names of panels and edges.</summary>
+    /// <summary>The names of panels and edges, with the allowance of each edge of a piece.</summary>
     public static LayerName Names { get; } = new("names");
 
     /// <summary>The squares to measure before cutting cloth.</summary>

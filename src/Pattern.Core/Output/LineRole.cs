@@ -23,6 +23,21 @@ public sealed class LineRole
     /// <summary>Where cloth is sewn: the strongest line.</summary>
     public static LineRole Seam { get; } = new("seam line", 0.9, Ink.Strong);
 
+    /// <summary>Where cloth is cut: as strong as the seam line of a block, which no sheet has beside it.</summary>
+    public static LineRole Cut { get; } = new("cut line", 0.9, Ink.Strong);
+
+    /// <summary>Where cloth is sewn inside a cut line: dashed.</summary>
+    public static LineRole Stitching { get; } = new("stitching line", 0.45, Ink.Strong, 5, 2);
+
+    /// <summary>The bracket whose arrows point to an edge that lies on the fold of the cloth.</summary>
+    public static LineRole FoldSign { get; } = new("fold sign", 0.5, Ink.Strong);
+
+    /// <summary>Where something is sewn on, or where an opening ends: short dashes.</summary>
+    public static LineRole Placement { get; } = new("placement line", 0.35, Ink.Strong, 2, 1.5);
+
+    /// <summary>The ring around a drill hole.</summary>
+    public static LineRole DrillHole { get; } = new("drill hole", 0.3, Ink.Strong);
+
     /// <summary>A leg of a dart, sewn to the other leg.</summary>
     public static LineRole DartLeg { get; } = new("dart leg", 0.6, Ink.Strong);
 

@@ -3,7 +3,7 @@ using Pattern.Core.Panels;
 
 namespace Pattern.Core.Output;
 
-/// <summary>Which part of a panel a line is, so that a reader of the drawing can measure it with tools of their own.</summary>
+/// <summary>Which part of a panel or piece a line is, so that a reader of the drawing can measure it with tools of their own.</summary>
 public sealed class MarkFacts
 {
     private MarkFacts(PanelName panel, MarkPart part, EdgeName? edge, int? dart, Toward? toward)
@@ -15,13 +15,13 @@ public sealed class MarkFacts
         Toward = toward;
     }
 
-    /// <summary>The panel.</summary>
+    /// <summary>The panel, or the piece.</summary>
     public PanelName Panel { get; }
 
     /// <summary>What of the panel.</summary>
     public MarkPart Part { get; }
 
-    /// <summary>The edge that a stretch of seam line belongs to; null for parts of a dart.</summary>
+    /// <summary>The edge that a stretch of seam line or cut line belongs to, or that a corner comes after; null for parts of a dart.</summary>
     public EdgeName? Edge { get; }
 
     /// <summary>The number of the dart, from the centre, starting at 1; null for a stretch of seam line.</summary>
@@ -32,6 +32,12 @@ public sealed class MarkFacts
 
     /// <summary>A stretch of the seam line of an edge.</summary>
     public static MarkFacts OfSeam(PanelName panel, EdgeName edge) => new(panel, MarkPart.Seam, edge, null, null);
+
+    /// <summary>The cut line of a piece along an edge.</summary>
+    public static MarkFacts OfCut(PanelName piece, EdgeName edge) => new(piece, MarkPart.Cut, edge, null, null);
+
+    /// <summary>The cut line of a piece at the corner after an edge.</summary>
+    public static MarkFacts OfCutCorner(PanelName piece, EdgeName edge) => new(piece, MarkPart.CutCorner, edge, null, null);
 
     /// <summary>A leg of a dart.</summary>
     /// <param name="panel">The panel that the dart is on.</param>

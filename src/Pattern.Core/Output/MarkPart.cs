@@ -6,6 +6,12 @@ public enum MarkPart
     /// <summary>A stretch of seam line.</summary>
     Seam,
 
+    /// <summary>The part of the cut line of a piece that lies along an edge.</summary>
+    Cut,
+
+    /// <summary>The part of the cut line at a corner, after that along an edge.</summary>
+    CutCorner,
+
     /// <summary>A leg of a dart, from the seam line to the apex.</summary>
     DartLeg,
 

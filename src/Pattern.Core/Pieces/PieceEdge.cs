@@ -7,7 +7,7 @@ namespace Pattern.Core.Pieces;
 /// <summary>One named edge of a piece, with its allowance. Immutable.</summary>
 public sealed class PieceEdge
 {
-    internal PieceEdge(EdgeName name, EdgeRole role, bool isOnFold, double allowanceMm, CurvePath seamLine, CurvePath cutLine)
+    internal PieceEdge(EdgeName name, EdgeRole role, bool isOnFold, double allowanceMm, CurvePath seamLine, CurvePath cutLine, CurvePath? cornerLine)
     {
         Name = name;
         Role = role;
@@ -15,6 +15,7 @@ public sealed class PieceEdge
         AllowanceMm = allowanceMm;
         SeamLine = seamLine;
         CutLine = cutLine;
+        CornerLine = cornerLine;
     }
 
     /// <summary>The name of the edge.</summary>
@@ -34,6 +35,10 @@ public sealed class PieceEdge
 
     /// <summary>The part of the piece's cut line that lies along this edge, between its corners.</summary>
     public CurvePath CutLine { get; }
+
+    /// <summary>The part of the cut line at the corner after this edge, from the end of its own to the start of that of the next edge; null where they
+    /// meet in a point.</summary>
+    public CurvePath? CornerLine { get; }
 
     internal double AllowanceMm { get; }
 }

@@ -20,7 +20,7 @@ internal sealed class PieceLines
         double hand = SeamLine.SignedAreaMm2 > 0 ? 1 : -1;
         CutLine cut = Pieces.CutLine.Draw(Panel, settings, hand);
         CutOutline = cut.Outline;
-        Edges = [.. cut.Edges.Select((edge, i) => new PieceEdge(edge.Edge.Name, edge.Edge.Role, edge.IsOnFold, edge.AllowanceMm, SeamOf(edge.Edge), cut.Lines[i]))];
+        Edges = [.. cut.Edges.Select((edge, i) => new PieceEdge(edge.Edge.Name, edge.Edge.Role, edge.IsOnFold, edge.AllowanceMm, SeamOf(edge.Edge), cut.Lines[i], cut.Corners[i]))];
         var marks = new PieceMarks(Panel, cut, hand);
         Darts = marks.Darts();
         Notches = marks.Notches();

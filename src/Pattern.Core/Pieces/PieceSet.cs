@@ -24,6 +24,10 @@ public sealed class PieceSet
     /// <summary>What to cut, piece by piece and cloth by cloth. A piece that is not cut from anything is not on it.</summary>
     public IReadOnlyList<CutListRow> CutList => [.. _pieces.SelectMany(piece => piece.Cuts.Select(cut => new CutListRow(piece, cut)))];
 
+    /// <summary>The proof of all pieces, one after the other.</summary>
+    /// <exception cref="ConstructionException">A cut line cannot be drawn.</exception>
+    public CheckReport Report => new([.. _pieces.SelectMany(piece => piece.Report.Findings)]);
+
     /// <summary>Makes a set.</summary>
     /// <exception cref="ArgumentException">Two pieces have the same name.</exception>
     public static PieceSet Of(params PatternPiece[] pieces)

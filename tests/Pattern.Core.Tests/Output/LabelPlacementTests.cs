@@ -5,7 +5,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Pattern.Core.Blocks;
-using Pattern.Core.Geometry;
 using Pattern.Core.Output;
 using Pattern.Core.Tests.Blocks;
 
@@ -17,10 +16,10 @@ public class LabelPlacementTests
 
     [Theory]
     [MemberData(nameof(Skirts))]
-    public void Draw_AnySkirt_NoLabelMeetsALineAPointOrAnotherLabel(string skirt) => Assert.Empty(Collisions(DrawnSkirts.Draft(skirt).Draw()));
+    public void Draw_AnySkirt_NoLabelMeetsALineAPointOrAnotherLabel(string skirt) => Assert.Empty(LabelBoxes.Collisions(DrawnSkirts.Draft(skirt).Draw()));
 
     [Fact]
-    public void Draw_FailedChecks_OnlyTheWarningCrossesLines() => Assert.Empty(Collisions(DrawnSkirts.Failed().Without(LayerName.Warning)));
+    public void Draw_FailedChecks_OnlyTheWarningCrossesLines() => Assert.Empty(LabelBoxes.Collisions(DrawnSkirts.Failed().Without(LayerName.Warning)));
 
     [Theory]
     [MemberData(nameof(Skirts))]
@@ -46,10 +45,10 @@ public class LabelPlacementTests
         foreach (var landmark in block.Landmarks)
         {
             TextMark label = drawing.Marks<TextMark>(LayerName.Landmarks).Single(text => text.Text == landmark.Name.Text);
-            double away = Corners(label).Min(corner => corner.DistanceTo(landmark.Position).Millimeters);
+            double away = LabelBoxes.Corners(label).Min(corner => corner.DistanceTo(landmark.Position).Millimeters);
             bool isTied = leaders.Any(leader => leader.Path.Start.DistanceTo(landmark.Position).Millimeters < 2);
-            bool isBeside = away < Math.Max(label.Width.Millimeters, 5) && Grown(label, 3, landmark.Position);
-            bool isNearest = block.Landmarks.All(other => other.Position.DistanceTo(landmark.Position).Millimeters < 1.5 || Distance(label, other.Position) > Distance(label, landmark.Position));
+            bool isBeside = away < Math.Max(label.Width.Millimeters, 5) && LabelBoxes.Grown(label, 3, landmark.Position);
+            bool isNearest = block.Landmarks.All(other => other.Position.DistanceTo(landmark.Position).Millimeters < 1.5 || LabelBoxes.Distance(label, other.Position) > LabelBoxes.Distance(label, landmark.Position));
             isBeside &= isNearest;
             Assert.True(isBeside || isTied, $"{landmark.Name} is {away:0.0} mm from its point");
         }
@@ -75,7 +74,7 @@ public class LabelPlacementTests
         }
 
         Drawing drawing = block.Draw();
-        string[] collisions = [.. Collisions(drawing.Without(LayerName.Warning))];
+        string[] collisions = [.. LabelBoxes.Collisions(drawing.Without(LayerName.Warning))];
         string[] missing = [.. MissingNames(drawing)];
         int landmarks = drawing.Marks<TextMark>(LayerName.Landmarks).Count();
         return collisions.Length == 0 && missing.Length == 0 && landmarks == block.Landmarks.Count
@@ -96,7 +95,7 @@ public class LabelPlacementTests
         Drawing drawing = block.Draw();
 
         Assert.Equal(block.Landmarks.Count, drawing.Marks<TextMark>(LayerName.Landmarks).Count());
-        Assert.Empty(Collisions(drawing));
+        Assert.Empty(LabelBoxes.Collisions(drawing));
         Assert.Empty(MissingNames(drawing));
     }
 
@@ -105,103 +104,5 @@ public class LabelPlacementTests
         string[] words = [.. drawing.Marks<TextMark>().Select(label => label.Text)];
         string[] needed = ["BACK", "FRONT", "centre back", "centre front", "side seam", "side seam", "hem", "hem", "waist level", "yoke line", "upper hip line", "lower hip line", "level waistline|shaped waistline"];
         return needed.GroupBy(name => name).Where(name => words.Count(word => name.Key.Split('|').Any(start => word.StartsWith(start))) < name.Count()).Select(name => name.Key);
-    }
-
-    // Drawn and compared by other means than the placer's: lines as points a quarter of a millimetre apart, boxes as corners.
-    private static IEnumerable<string> Collisions(Drawing drawing)
-    {
-        TextMark[] labels = [.. drawing.Marks<TextMark>()];
-        (PathMark Mark, BoundingBox Bounds, Point2D[] Points)[] lines =
-            [.. drawing.Marks<PathMark>().SelectMany(mark => new[] { mark.Path }.Concat(mark.ArrowHeads()).Select(path => (mark, path.Bounds, Points(path))))];
-        for (int i = 0; i < labels.Length; i++)
-        {
-            TextMark label = labels[i];
-            BoundingBox bounds = label.Bounds;
-            BoundingBox roomy = BoundingBox.Around(Moved(bounds.LowerLeft, -5), Moved(bounds.UpperRight, 5));
-            if (!drawing.Bounds.Contains(bounds.LowerLeft) || !drawing.Bounds.Contains(bounds.UpperRight))
-            {
-                yield return $"\"{label.Text}\" leaves the sheet";
-            }
-
-            foreach ((PathMark mark, BoundingBox box, Point2D[] points) in lines)
-            {
-                if (box.Overlaps(roomy) && points.Any(point => Grown(label, mark.Role.Weight.Millimeters / 2, point)))
-                {
-                    yield return $"\"{label.Text}\" covers a {mark.Role}";
-                }
-            }
-
-            foreach (PointMark dot in drawing.Marks<PointMark>().Where(dot => Grown(label, dot.Diameter.Millimeters / 2, dot.Position)))
-            {
-                yield return $"\"{label.Text}\" covers the point at {dot.Position}";
-            }
-
-            for (int j = 0; j < i; j++)
-            {
-                if (bounds.Overlaps(labels[j].Bounds)
-                    && (Border(label).Any(point => Grown(labels[j], 0, point)) || Border(labels[j]).Any(point => Grown(label, 0, point))))
-                {
-                    yield return $"\"{label.Text}\" covers \"{labels[j].Text}\"";
-                }
-            }
-        }
-    }
-
-    private static Point2D[] Points(CurvePath path) => [.. path.Segments.SelectMany(segment =>
-    {
-        int count = (int)Math.Ceiling(segment.Length.Millimeters * 4);
-        return Enumerable.Range(0, count + 1).Select(i => segment.Kind switch
-        {
-            PathSegmentKind.Cubic => segment.AsCubic().PointAt((double)i / count),
-            PathSegmentKind.Arc => segment.AsArc().PointAtLength(segment.Length * ((double)i / count)),
-            _ => segment.AsLine().PointAtLength(segment.Length * ((double)i / count)),
-        });
-    })];
-
-    private static Point2D Moved(Point2D point, double by) => Point2D.FromMillimeters(point.X.Millimeters + by, point.Y.Millimeters + by);
-
-    // The corners from the public measures of the label alone: anchor, size, angle, width.
-    private static Point2D[] Corners(TextMark label)
-    {
-        double size = label.Size.Millimeters;
-        double width = label.Width.Millimeters;
-        double left = label.Alignment switch { TextAlignment.Start => 0, TextAlignment.Middle => -width / 2, _ => -width };
-        return [.. new[] { (left, -0.24 * size), (left + width, -0.24 * size), (left + width, 0.82 * size), (left, 0.82 * size) }.Select(corner => Turned(label, corner.Item1, corner.Item2))];
-    }
-
-    private static IEnumerable<Point2D> Border(TextMark label)
-    {
-        Point2D[] corners = Corners(label);
-        for (int side = 0; side < 4; side++)
-        {
-            LineSegment line = LineSegment.Between(corners[side], corners[(side + 1) % 4]);
-            for (int i = 0; i < 40; i++)
-            {
-                yield return line.PointAtLength(line.Length * (i / 40.0));
-            }
-        }
-    }
-
-    private static double Distance(TextMark label, Point2D point) => Border(label).Min(border => border.DistanceTo(point).Millimeters);
-
-    private static Point2D Turned(TextMark label, double along, double up)
-    {
-        double cos = Math.Cos(label.Angle.Radians);
-        double sin = Math.Sin(label.Angle.Radians);
-        return Point2D.FromMillimeters(label.Anchor.X.Millimeters + (along * cos) - (up * sin), label.Anchor.Y.Millimeters + (along * sin) + (up * cos));
-    }
-
-    private static bool Grown(TextMark label, double by, Point2D point)
-    {
-        double cos = Math.Cos(label.Angle.Radians);
-        double sin = Math.Sin(label.Angle.Radians);
-        double dx = point.X.Millimeters - label.Anchor.X.Millimeters;
-        double dy = point.Y.Millimeters - label.Anchor.Y.Millimeters;
-        double along = (dx * cos) + (dy * sin);
-        double up = (dy * cos) - (dx * sin);
-        double size = label.Size.Millimeters;
-        double width = label.Width.Millimeters;
-        double left = label.Alignment switch { TextAlignment.Start => 0, TextAlignment.Middle => -width / 2, _ => -width };
-        return along > left - by && along < left + width + by && up > (-0.24 * size) - by && up < (0.82 * size) + by;
     }
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Linq;
@@ -16,6 +15,7 @@ using Pattern.Core.Tests.Blocks;
 using Pattern.Core.Tests.Measurement;
 using SvgPathProperties;
 using UnitsNet;
+using static Pattern.Core.Tests.Output.SvgFile;
 
 namespace Pattern.Core.Tests.Output;
 
@@ -257,12 +257,6 @@ public class SvgOutputTests
 
         Assert.Throws<IOException>(() => DrawnSkirts.Draft("default").Draw().WriteSvg(full));
     }
-
-    private static IEnumerable<XElement> Paths(string svg) => XDocument.Parse(svg).Descendants().Where(element => element.Name.LocalName == "path");
-
-    private static string? Value(XElement element, string name) => element.Attribute(name)?.Value;
-
-    private static double Measured(XElement path) => new SvgPath(Value(path, "d")!).Length;
 
     private static double[] Numbers(XElement path)
         => [.. Regex.Matches(Value(path, "d")!, @"-?[\d.]+").Select(match => double.Parse(match.Value, CultureInfo.InvariantCulture))];

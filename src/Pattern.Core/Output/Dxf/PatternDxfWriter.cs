@@ -27,7 +27,7 @@ internal sealed class PatternDxfWriter
         PatternPiece[] all = [.. Guard.NotNull(pieces, nameof(pieces)).Select(piece => Guard.NotNull(piece, nameof(pieces)))];
         if (all.Length == 0)
         {
-            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.DxfWithoutPieces), nameof(pieces));
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NoPieces), nameof(pieces));
         }
 
         _options = options;

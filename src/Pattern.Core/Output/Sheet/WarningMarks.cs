@@ -35,10 +35,9 @@ internal static class WarningMarks
             .Closed(),
         LineRole.Warning));
 
-    /// <summary>Faint letters across a panel, as large as it is wide. They lie under the lines and may cross them.</summary>
-    internal static void Across(Panel panel, List<DrawingMark> marks)
+    /// <summary>Faint letters across a panel or piece, as large as it is wide. They lie under the lines and may cross them.</summary>
+    internal static void Across(in BoundingBox box, List<DrawingMark> marks)
     {
-        BoundingBox box = panel.SeamOutline().Bounds;
         double width = box.RightMm - box.LeftMm;
         double height = box.TopMm - box.BottomMm;
         double atOne = TextWidths.WidthMm(Words, 1, TextWeight.Bold);

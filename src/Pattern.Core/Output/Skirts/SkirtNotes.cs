@@ -35,12 +35,7 @@ internal sealed class SkirtNotes
         Rows = Rows().ToArray(),
         Verdict = ("checks", _report.Verdict()),
         VerdictInk = _report.Passed ? Ink.Strong : Ink.Accent,
-        Cautions =
-        [
-            "Make a toile before cutting good cloth. A skirt that is long or narrow at the hem needs a slit or vent to walk in, and care on stairs and near machines.",
-            "Blades, shears, needles and hot irons injure: cut on a stable surface, guards on, away from children. "
-                + "Children\u2019s wear: local law on cords, drawstrings and the flammability of nightwear decides.",
-        ],
+        Cautions = Cautions.OfSkirtsAndTools,
     };
 
     internal string Description()

@@ -62,8 +62,8 @@ internal sealed class SkirtSheet
         if (!_report.Passed)
         {
             WarningMarks.Frame(sheet, warnings);
-            WarningMarks.Across(_block.Back, warnings);
-            WarningMarks.Across(_block.Front, warnings);
+            WarningMarks.Across(_block.Back.SeamOutline().Bounds, warnings);
+            WarningMarks.Across(_block.Front.SeamOutline().Bounds, warnings);
         }
 
         var placer = new LabelPlacer(new BoundingBox(left + (MarginMm / 2), bottom, right - (MarginMm / 2), sheetTop - (MarginMm / 2)));

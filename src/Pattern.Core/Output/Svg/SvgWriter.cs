@@ -127,7 +127,7 @@ internal sealed class SvgWriter
         Attribute("data-panel", facts.Panel.Text);
         if (facts.Edge is { } edge)
         {
-            Attribute("data-edge", edge.Text);
+            Attribute(facts.Part switch { MarkPart.Cut => "data-cut", MarkPart.CutCorner => "data-corner", _ => "data-edge" }, edge.Text);
         }
 
         if (facts.Dart is { } dart)

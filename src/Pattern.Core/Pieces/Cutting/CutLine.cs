@@ -12,10 +12,11 @@ internal sealed class CutLine
     // The farthest that a corner's point or the mirror image of an allowance lies from the end of an edge, in widest allowances.
     private const double Reach = 8;
 
-    private CutLine(EdgeCut[] edges, CurvePath[] lines, CurvePath outline)
+    private CutLine(EdgeCut[] edges, CurvePath[] lines, CurvePath?[] corners, CurvePath outline)
     {
         Edges = edges;
         Lines = lines;
+        Corners = corners;
         Outline = outline;
     }
 
@@ -23,6 +24,9 @@ internal sealed class CutLine
 
     /// <summary>The part along each edge.</summary>
     internal CurvePath[] Lines { get; }
+
+    /// <summary>What lies between the part along each edge and that along the next; null where they meet in a point.</summary>
+    internal CurvePath?[] Corners { get; }
 
     internal CurvePath Outline { get; }
 
@@ -86,7 +90,7 @@ internal sealed class CutLine
         if (outline.IsSimple())
         {
             fault = null;
-            return new CutLine(edges, lines, outline);
+            return new CutLine(edges, lines, Array.ConvertAll(between, corner => corner.Count == 0 ? null : CurvePath.FromSegments(corner)), outline);
         }
 
         Point2D at = PieceErrors.FirstCrossing(outline);

@@ -1,0 +1,121 @@
+using System;
+using System.Collections.Generic;
+using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
+
+namespace Pattern.Core.Output;
+
+/// <summary>Lays out a sheet of pieces.</summary>
+internal sealed class PieceSheet
+{
+    private const double MarginMm = 14;
+    private const double BetweenMm = 20;
+    private const double BelowMm = 16;
+
+    private readonly PieceSet _pieces;
+    private readonly CheckReport _report;
+    private readonly PieceDrawingOptions _options;
+
+    /// <summary>The report comes apart from the pieces so that a test can draw a failed one.</summary>
+    internal PieceSheet(PieceSet pieces, CheckReport report, PieceDrawingOptions options)
+    {
+        _pieces = pieces;
+        _report = report;
+        _options = options;
+    }
+
+    internal Drawing Draw()
+    {
+        List<DrawnPiece> drawn = InRows(out BoundingBox content);
+        var titles = new List<DrawingMark>();
+        var squares = new List<DrawingMark>();
+        var warnings = new List<DrawingMark>();
+        double left = content.LeftMm;
+        double right = Math.Max(content.RightMm, left + TitleBlock.LeastWidthMm);
+        var notes = new PieceNotes(_pieces, _report);
+        double bottom = notes.TitleBlock().Set(left, right, content.BottomMm - BelowMm, titles, squares);
+        double top = _report.Passed ? content.TopMm : WarningMarks.Banner(_report, left, right, content.TopMm + BelowMm, titles);
+        var sheet = new BoundingBox(left - MarginMm, bottom - MarginMm, right + MarginMm, top + MarginMm);
+        if (!_report.Passed)
+        {
+            WarningMarks.Frame(sheet, warnings);
+            drawn.ForEach(piece => WarningMarks.Across(piece.Bounds, warnings));
+        }
+
+        var placer = new LabelPlacer(new BoundingBox(left, bottom, right, top));
+        titles.ForEach(placer.Avoid);
+        squares.ForEach(placer.Avoid);
+        foreach (DrawnPiece piece in drawn)
+        {
+            foreach (List<DrawingMark> marks in piece.All)
+            {
+                marks.ForEach(placer.Avoid);
+            }
+        }
+
+        var names = new List<DrawingMark>();
+        var pieceNames = new PieceNames(new TapeFigures(_options.Tape, TapeStyle.Typographic), placer);
+        drawn.ForEach(piece => pieceNames.Place(piece, names));
+
+        var layers = new List<DrawingLayer>();
+        Add(layers, LayerName.Warning, warnings);
+        AddAll(layers, LayerName.InternalLines, drawn, piece => piece.InternalLines);
+        AddAll(layers, LayerName.Grainlines, drawn, piece => piece.Grainlines);
+        AddAll(layers, LayerName.Folds, drawn, piece => piece.Folds);
+        AddAll(layers, LayerName.Darts, drawn, piece => piece.Darts);
+        AddAll(layers, LayerName.SeamLines, drawn, piece => piece.SeamLines);
+        AddAll(layers, LayerName.CutLines, drawn, piece => piece.CutLines);
+        AddAll(layers, LayerName.DrillHoles, drawn, piece => piece.DrillHoles);
+        AddAll(layers, LayerName.Notches, drawn, piece => piece.Notches);
+        AddAll(layers, LayerName.Labels, drawn, piece => piece.Labels);
+        Add(layers, LayerName.Names, names);
+        Add(layers, LayerName.TestSquares, squares);
+        Add(layers, LayerName.TitleBlock, titles);
+        return new Drawing(notes.Title, notes.Description(), sheet, [.. layers]);
+    }
+
+    // From left to right and from top to bottom, the pieces of a row aligned at their tops.
+    private List<DrawnPiece> InRows(out BoundingBox content)
+    {
+        double mostMm = _options.SheetWidthMm - (2 * MarginMm);
+        double left = 0;
+        double top = 0;
+        double bottom = 0;
+        double right = 0;
+        var drawn = new List<DrawnPiece>(_pieces.Pieces.Count);
+        foreach (PatternPiece piece in _pieces.Pieces)
+        {
+            if (left > 0 && left + DrawnPiece.WidthMm(piece) > mostMm)
+            {
+                left = 0;
+                top = bottom - BetweenMm;
+            }
+
+            var placed = new DrawnPiece(piece, left, top);
+            drawn.Add(placed);
+            right = Math.Max(right, placed.Bounds.RightMm);
+            bottom = Math.Min(bottom, placed.Bounds.BottomMm);
+            left = placed.Bounds.RightMm + BetweenMm;
+        }
+
+        content = new BoundingBox(0, bottom, right, 0);
+        return drawn;
+    }
+
+    private static void AddAll(List<DrawingLayer> layers, LayerName name, List<DrawnPiece> pieces, Func<DrawnPiece, List<DrawingMark>> marksOf)
+    {
+        var marks = new List<DrawingMark>();
+        pieces.ForEach(piece => marks.AddRange(marksOf(piece)));
+        Add(layers, name, marks);
+    }
+
+    private static void Add(List<DrawingLayer> layers, LayerName name, List<DrawingMark> marks)
+    {
+        if (marks.Count > 0)
+        {
+            layers.Add(new DrawingLayer(name, [.. marks]));
+        }
+    }
+}

@@ -7,6 +7,9 @@ namespace Pattern.Core.Output;
 /// <summary>A place where a label may stand: a point, and which point of the label's box lies on it.</summary>
 internal readonly struct LabelSpot
 {
+    // The sine of 15 degrees.
+    private const double NearlyUpright = 0.26;
+
     private LabelSpot(Point2D at, double across, double up, double angleRad)
     {
         At = at;
@@ -56,8 +59,8 @@ internal readonly struct LabelSpot
             Direction heading = segment.DirectionAtRaw(t);
             Direction away = side == Output.Side.Left ? heading.TurnedLeft : heading.TurnedRight;
 
-            // Read from below or, where upright, from the right. The slack keeps a line that is upright but for rounding with the upright ones.
-            bool turned = heading.X < -1e-9 || (heading.X < 1e-9 && heading.Y < 0);
+            // Read from below or, where upright or nearly so, from the right: a seam that leans a little is read as its neighbours are.
+            bool turned = heading.X < -NearlyUpright || (heading.X <= NearlyUpright && heading.Y < 0);
             Direction reading = turned ? heading.Reversed : heading;
             bool above = side == Output.Side.Left != turned;
             yield return new LabelSpot(segment.PointAtRaw(t) + away.TimesMm(gapMm), 0.5, above ? 0 : 1, reading.AngleRad);

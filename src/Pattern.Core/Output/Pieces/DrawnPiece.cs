@@ -85,9 +85,14 @@ internal sealed class DrawnPiece
     /// <summary>The room that it takes.</summary>
     internal BoundingBox Bounds { get; }
 
-    /// <summary>How wide a piece stands on the sheet.</summary>
-    internal static double WidthMm(PatternPiece piece)
-        => RightOf(piece) == Direction.Right ? piece.Bounds.RightMm - piece.Bounds.LeftMm : piece.Bounds.TopMm - piece.Bounds.BottomMm;
+    /// <summary>How wide and how high a piece stands on the sheet.</summary>
+    internal static (double Width, double Height) SizeMm(PatternPiece piece)
+    {
+        BoundingBox box = piece.Bounds;
+        double across = box.RightMm - box.LeftMm;
+        double along = box.TopMm - box.BottomMm;
+        return RightOf(piece) == Direction.Right ? (across, along) : (along, across);
+    }
 
     // Where the piece's own right points on the sheet: up or down where its grain lies across, so that the label does not come to stand on its head.
     private static Direction RightOf(PatternPiece piece)

@@ -12,7 +12,7 @@ public sealed record PieceDrawingOptions
     /// <value>Default: millimetres.</value>
     public TapeStep Tape { get; init; } = TapeStep.Millimeter;
 
-    /// <summary>The widest that the sheet may be, margins included: pieces that find no room beside others begin another row. A piece that is wider makes the
+    /// <summary>The widest that the sheet may be, margins included: pieces that find no room beside others stand below them. A piece that is wider makes the
     /// sheet wider.</summary>
     /// <value>400 mm to 10 m. Default 36 in (914 mm), the usual roll of a plotter or copy shop.</value>
     public Length SheetWidth

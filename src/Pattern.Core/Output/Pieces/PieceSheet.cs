@@ -28,7 +28,7 @@ internal sealed class PieceSheet
 
     internal Drawing Draw()
     {
-        List<DrawnPiece> drawn = InRows(out BoundingBox content);
+        List<DrawnPiece> drawn = SideBySide(out BoundingBox content);
         var titles = new List<DrawingMark>();
         var squares = new List<DrawingMark>();
         var warnings = new List<DrawingMark>();
@@ -76,31 +76,21 @@ internal sealed class PieceSheet
         return new Drawing(notes.Title, notes.Description(), sheet, [.. layers]);
     }
 
-    // From left to right and from top to bottom, the pieces of a row aligned at their tops.
-    private List<DrawnPiece> InRows(out BoundingBox content)
+    // In the order of the set, each as far up as there is room for it, and there as far left.
+    private List<DrawnPiece> SideBySide(out BoundingBox content)
     {
-        double mostMm = _options.SheetWidthMm - (2 * MarginMm);
-        double left = 0;
-        double top = 0;
-        double bottom = 0;
-        double right = 0;
+        var room = new RoomBelow(_options.SheetWidthMm - (2 * MarginMm), BetweenMm);
         var drawn = new List<DrawnPiece>(_pieces.Pieces.Count);
+        content = default;
         foreach (PatternPiece piece in _pieces.Pieces)
         {
-            if (left > 0 && left + DrawnPiece.WidthMm(piece) > mostMm)
-            {
-                left = 0;
-                top = bottom - BetweenMm;
-            }
-
-            var placed = new DrawnPiece(piece, left, top);
+            (double width, double height) = DrawnPiece.SizeMm(piece);
+            Point2D upperLeft = room.Take(width, height);
+            var placed = new DrawnPiece(piece, upperLeft.XMm, upperLeft.YMm);
             drawn.Add(placed);
-            right = Math.Max(right, placed.Bounds.RightMm);
-            bottom = Math.Min(bottom, placed.Bounds.BottomMm);
-            left = placed.Bounds.RightMm + BetweenMm;
+            content = content.Union(placed.Bounds);
         }
 
-        content = new BoundingBox(0, bottom, right, 0);
         return drawn;
     }
 

@@ -378,6 +378,45 @@ public enum DiagnosticCode
     /// <summary>A DXF file would hold a piece twice.</summary>
     DxfPieceTwice = 7202,
 
+    /// <summary>A text is not JSON.</summary>
+    JsonMalformed = 7300,
+
+    /// <summary>A JSON text is larger, deeper or longer than a pattern can be.</summary>
+    JsonTooLarge = 7301,
+
+    /// <summary>A JSON text is a file of another format.</summary>
+    JsonFormatUnknown = 7302,
+
+    /// <summary>A JSON text is of a version that this library does not know.</summary>
+    JsonVersionUnknown = 7303,
+
+    /// <summary>A property that a pattern needs is missing from a JSON text.</summary>
+    JsonPropertyMissing = 7304,
+
+    /// <summary>A JSON text has a property that no pattern has.</summary>
+    JsonPropertyUnknown = 7305,
+
+    /// <summary>A JSON text says a property, an edge, a corner or a cloth twice.</summary>
+    JsonSaidTwice = 7306,
+
+    /// <summary>A value of a JSON text has another type, or lies outside its range.</summary>
+    JsonValueWrong = 7307,
+
+    /// <summary>What a JSON text says makes no body, block or piece.</summary>
+    JsonContentRefused = 7308,
+
+    /// <summary>The lines that a JSON text gives for a piece are not those that the piece draws.</summary>
+    JsonDrawnDiffers = 7309,
+
+    /// <summary>A pattern has something that a JSON file cannot hold.</summary>
+    JsonNotWritable = 7310,
+
+    /// <summary>A block drafted anew has other panels than the file that its options come from.</summary>
+    DraftDiffers = 7311,
+
+    /// <summary>A document was asked for a panel that it does not have.</summary>
+    PanelNotInDocument = 7312,
+
     /// <summary>A seam line crosses or touches itself, so that it has no outside.</summary>
     SeamLineCrosses = 6009,
 

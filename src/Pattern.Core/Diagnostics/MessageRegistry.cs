@@ -148,6 +148,20 @@ internal static class MessageRegistry
         [DiagnosticCode.DxfUnitUnknown] = (Severity.Error, "A DXF file cannot be written in {0}. Use Millimeter or Inch."),
         [DiagnosticCode.NoPieces] = (Severity.Error, "There are 0 pieces to draw; a drawing or file holds 1 or more. Pass the pieces."),
         [DiagnosticCode.DxfPieceTwice] = (Severity.Error, "There are two pieces {0} of size {1} cut of {2}; a DXF file holds each once. Leave one out, or put the size on their labels."),
+
+        [DiagnosticCode.JsonMalformed] = (Severity.Error, "This is not JSON: {0} there is {1}; expected is {2}. Look whether the file is whole and unchanged."),
+        [DiagnosticCode.JsonTooLarge] = (Severity.Error, "This is too large for a pattern: {0} there is {1}; allowed is {2}. Look whether it is a pattern file."),
+        [DiagnosticCode.JsonFormatUnknown] = (Severity.Error, "This is a file of another format: {0} there is {1}; allowed is {2}. Read it with what wrote it."),
+        [DiagnosticCode.JsonVersionUnknown] = (Severity.Error, "This version of the format is not known: {0} there is {1}; allowed is {2}. Update the library, or write the file anew with this one."),
+        [DiagnosticCode.JsonPropertyMissing] = (Severity.Error, "A property is missing: {0} there is {1}; needed is {2}. Add it; where there is nothing to say, it is null or an empty list."),
+        [DiagnosticCode.JsonPropertyUnknown] = (Severity.Error, "A property is not known: {0} there is {1}; allowed is {2}. Look at its spelling, or leave it out."),
+        [DiagnosticCode.JsonSaidTwice] = (Severity.Error, "Something is said twice: {0} there is {1}; allowed is {2}. Leave one out."),
+        [DiagnosticCode.JsonValueWrong] = (Severity.Error, "A value cannot be used: {0} there is {1}; allowed is {2}. Look at its type, its unit and its range."),
+        [DiagnosticCode.JsonContentRefused] = (Severity.Error, "This makes no pattern: {0} there is {1}. {2} Nothing of the file was taken over."),
+        [DiagnosticCode.JsonDrawnDiffers] = (Severity.Error, "The drawn lines do not belong to the piece: {0} there is {1}; drawn from panel and allowances it is {2}. Write the file anew after changing a piece."),
+        [DiagnosticCode.JsonNotWritable] = (Severity.Error, "A JSON file cannot hold {0} of {1}; allowed is {2}. Change it before writing."),
+        [DiagnosticCode.PanelNotInDocument] = (Severity.Error, "The document has no panel {0}; it has {1}. Name one of these."),
+        [DiagnosticCode.DraftDiffers] = (Severity.Error, "Drafted anew, {0} of panel {1} differs from the file by {2}; allowed is {3}. Work with the panels of the file, or take what the builder drafts now and make the pieces anew."),
     };
 
     /// <summary>Every code that has a message.</summary>

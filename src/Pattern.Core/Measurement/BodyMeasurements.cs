@@ -140,6 +140,8 @@ public sealed class BodyMeasurements : IReadOnlyCollection<KeyValuePair<BodyMeas
         return index >= 0;
     }
 
+    internal double MillimetresAt(int place) => _entries[place].Millimetres;
+
     private Entry Find(BodyMeasurement key, string purpose)
     {
         int index = IndexOf(Guard.NotNull(key, nameof(key)));
@@ -156,7 +158,8 @@ public sealed class BodyMeasurements : IReadOnlyCollection<KeyValuePair<BodyMeas
 
     private int IndexOf(BodyMeasurement key) => Array.FindIndex(_entries, entry => entry.Key.Equals(key));
 
-    private BodyMeasurements With(BodyMeasurement key, Length value, double valueMm, string parameter)
+    /// <summary>Adds one measurement whose millimetres are known more exactly than the value in its own unit says.</summary>
+    internal BodyMeasurements With(BodyMeasurement key, Length value, double valueMm, string parameter)
     {
         Plausibility.Check(key, value, valueMm, parameter);
         var entries = new List<Entry>(_entries.Length + 1);

@@ -69,8 +69,8 @@ public sealed class PanelBuilder
     [Pure]
     public Panel Make()
     {
-        RefuseGaps();
         PanelEdge[] edges = [.. _edges.Select(e => new PanelEdge(e.Name, e.Role, e.Path))];
+        RefuseGaps(_name, edges);
         Notch[] notches = [.. _notches.Select(n => Place(n, edges))];
         BoundingBox box = CurvePath.FromSegments(_edges.SelectMany(e => e.Path.Segments)).Bounds;
         LineSegment grain = _grainline ?? new LineSegment(
@@ -81,32 +81,33 @@ public sealed class PanelBuilder
         return panel;
     }
 
-    private void RefuseGaps()
+    /// <summary>Refuses edges that do not make a panel: too few, of one name, or not head to tail.</summary>
+    internal static void RefuseGaps(PanelName panel, PanelEdge[] edges)
     {
-        if (_edges.Length < 2)
+        if (edges.Length < 2)
         {
-            throw new ConstructionException(DiagnosticCode.PanelNotClosed, _name, _edges.Length, Length.Zero) { Step = "making a panel" };
+            throw new ConstructionException(DiagnosticCode.PanelNotClosed, panel, edges.Length, Length.Zero) { Step = "making a panel" };
         }
 
-        for (int i = 0; i < _edges.Length; i++)
+        for (int i = 0; i < edges.Length; i++)
         {
-            (EdgeName name, _, CurvePath path) = _edges[i];
-            (EdgeName nextName, _, CurvePath next) = _edges[(i + 1) % _edges.Length];
-            double gap = path.End.DistanceMm(next.Start);
+            PanelEdge edge = edges[i];
+            PanelEdge next = edges[(i + 1) % edges.Length];
+            double gap = edge.End.DistanceMm(next.Start);
             if (gap > GapMm)
             {
-                throw new ConstructionException(DiagnosticCode.EdgesApart, _name, name, nextName, Length.FromMillimeters(gap))
+                throw new ConstructionException(DiagnosticCode.EdgesApart, panel, edge.Name, next.Name, Length.FromMillimeters(gap))
                 {
                     Step = "making a panel",
-                    Landmark = name.Text,
+                    Landmark = edge.Name.Text,
                     Measured = Length.FromMillimeters(gap),
                     Allowed = Length.FromMillimeters(GapMm),
                 };
             }
 
-            if (_edges.Count(e => e.Name == name) > 1)
+            if (edges.Count(e => e.Name == edge.Name) > 1)
             {
-                throw new ConstructionException(DiagnosticCode.EdgeNamedTwice, _name, name) { Step = "making a panel", Landmark = name.Text };
+                throw new ConstructionException(DiagnosticCode.EdgeNamedTwice, panel, edge.Name) { Step = "making a panel", Landmark = edge.Name.Text };
             }
         }
     }

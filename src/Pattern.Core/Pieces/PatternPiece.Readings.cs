@@ -79,6 +79,11 @@ public sealed partial class PatternPiece
     [System.Diagnostics.Contracts.Pure]
     public PieceEdge FindEdge(EdgeName name) => _lines.Value.Edges[_lines.Value.Panel.IndexOf(name)];
 
+    /// <summary>The panel that the piece was made from, before any unfolding.</summary>
+    internal Panel Half => _half;
+
+    internal PieceSettings Settings => _settings;
+
     internal IEnumerable<string> CuttingLines() => _settings.Cuts.Select(cut =>
     {
         string times = cut.Count.ToString(CultureInfo.InvariantCulture);

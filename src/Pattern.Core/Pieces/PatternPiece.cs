@@ -22,7 +22,7 @@ namespace Pattern.Core.Pieces;
 public sealed partial class PatternPiece
 {
     private const double MostAllowanceMm = 500;
-    private const int MostCut = 999;
+    internal const int MostCut = 999;
 
     private readonly Panel _half;
     private readonly PieceSettings _settings;

@@ -111,5 +111,7 @@ public sealed class SkirtBlock
         ];
     }
 
+    internal SkirtOptions Options => _options;
+
     internal static SkirtBlock Draft(BodyMeasurements body, SkirtOptions options) => new(body, options);
 }

@@ -18,6 +18,8 @@ public sealed class SkirtBlockBuilder
         _options = options;
     }
 
+    internal SkirtOptions Options => _options;
+
     /// <summary>Looks the shaping up in this table.</summary>
     /// <remarks>Default <see cref="ShapingTable.Proportional"/>, a law that fits any body.</remarks>
     [Pure]

@@ -1,0 +1,33 @@
+using System;
+using System.Globalization;
+
+namespace Pattern.Core.Diagnostics;
+
+/// <summary>A file cannot be read as a pattern: what was found, where, and what is allowed there. Nothing of it was taken over.</summary>
+/// <remarks>A refusal by the library itself, of a measurement or a panel, is the <see cref="Exception.InnerException"/>.</remarks>
+public sealed class DocumentFormatException : FormatException
+{
+    internal DocumentFormatException(DiagnosticCode code, string path, int line, int column, string found, string allowed, Exception? cause = null)
+        : base(MessageRegistry.Format(code, Place(path, line, column), found, allowed), cause)
+    {
+        Code = code;
+        Path = path;
+        Line = line;
+        Column = column;
+    }
+
+    /// <summary>What is wrong.</summary>
+    public DiagnosticCode Code { get; }
+
+    /// <summary>The place in the content, as a JSON Pointer (RFC 6901) such as <c>/pieces/0/cuts/1/count</c>; empty for the whole.</summary>
+    public string Path { get; }
+
+    /// <summary>The line of the text, counted from 1.</summary>
+    public int Line { get; }
+
+    /// <summary>The place in the line, in UTF-16 characters counted from 1.</summary>
+    public int Column { get; }
+
+    private static string Place(string path, int line, int column)
+        => string.Format(CultureInfo.InvariantCulture, "at {0} (line {1}, column {2})", path.Length == 0 ? "the top" : path, line, column);
+}

@@ -1,0 +1,76 @@
+using System.Collections.Generic;
+using System.Linq;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
+using UnitsNet;
+
+namespace Pattern.Core.Output;
+
+/// <summary>Whether a block that was drafted anew has the panels that a file says it has.</summary>
+internal static class DraftComparison
+{
+    private const string Step = "drafting anew from a file";
+
+    internal static void RefuseDifference(Panel read, Panel drafted)
+    {
+        RequireSame(read, "the edges", read.Edges.Select(edge => $"{edge.Name}, {edge.Role}, {edge.Darts.Count} darts"), drafted.Edges.Select(edge => $"{edge.Name}, {edge.Role}, {edge.Darts.Count} darts"));
+        RequireSame(read, "the notches", read.Notches.Select(Described), drafted.Notches.Select(Described));
+        RequireSame(read, "the landmarks", read.Landmarks.Select(mark => mark.Name.Text), drafted.Landmarks.Select(mark => mark.Name.Text));
+        RequireSame(read, "the inside darts", read.InsideDarts.Select(_ => "dart"), drafted.InsideDarts.Select(_ => "dart"));
+        for (int e = 0; e < read.EdgesRaw.Length; e++)
+        {
+            PanelEdge edge = read.EdgesRaw[e];
+            PanelEdge again = drafted.EdgesRaw[e];
+            for (int i = 0; i < edge.Stretches.Count; i++)
+            {
+                RequireNear(read, "edge " + edge.Name.Text, PathComparison.ApartMm(edge.Stretches[i], again.Stretches[i]));
+            }
+
+            for (int i = 0; i < edge.Darts.Count; i++)
+            {
+                RequireNear(read, edge.Darts[i].Name.ToString(), ApartMm(Points(edge.Darts[i]), Points(again.Darts[i])));
+            }
+        }
+
+        RequireNear(read, "the grainline", ApartMm([read.Grainline.Start, read.Grainline.End], [drafted.Grainline.Start, drafted.Grainline.End]));
+        RequireNear(read, "a notch", ApartMm(read.Notches.Select(notch => notch.Position), drafted.Notches.Select(notch => notch.Position)));
+        RequireNear(read, "a landmark", ApartMm(read.Landmarks.Select(mark => mark.Position), drafted.Landmarks.Select(mark => mark.Position)));
+        RequireNear(read, "an inside dart", ApartMm(read.InsideDarts.SelectMany(dart => dart.Corners()), drafted.InsideDarts.SelectMany(dart => dart.Corners())));
+    }
+
+    private static string Described(Notch notch) => notch.Edge.Text + " " + JsonValue.Number(notch.Count);
+
+    private static Point2D[] Points(Dart dart) => [dart.CentreLeg, dart.Apex, dart.SideLeg];
+
+    private static double ApartMm(IEnumerable<Point2D> read, IEnumerable<Point2D> drafted)
+        => read.Zip(drafted, (one, other) => one.DistanceMm(other)).DefaultIfEmpty(0).Max();
+
+    private static void RequireNear(Panel panel, string what, double apartMm)
+    {
+        if (apartMm <= PathComparison.AllowedMm)
+        {
+            return;
+        }
+
+        Length apart = Length.FromMillimeters(apartMm);
+        Length allowed = Length.FromMillimeters(PathComparison.AllowedMm);
+        throw new ConstructionException(DiagnosticCode.DraftDiffers, what, panel.Name, apart, allowed)
+        {
+            Step = Step,
+            Landmark = panel.Name.Text,
+            Measured = apart,
+            Allowed = allowed,
+        };
+    }
+
+    private static void RequireSame(Panel panel, string what, IEnumerable<string> read, IEnumerable<string> drafted)
+    {
+        string file = string.Join("; ", read);
+        string again = string.Join("; ", drafted);
+        if (file != again)
+        {
+            throw new ConstructionException(DiagnosticCode.DraftDiffers, what, panel.Name, "being " + again, "what the file has: " + file) { Step = Step, Landmark = panel.Name.Text };
+        }
+    }
+}

@@ -1,0 +1,211 @@
+using System;
+using System.Globalization;
+using System.Linq;
+using System.Text.Json.Nodes;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Output;
+using Pattern.Core.Panels;
+using Pattern.Core.Tests.Pieces;
+
+namespace Pattern.Core.Tests.Output;
+
+/// <summary>Well-formed files that make no pattern, or another one than they say.</summary>
+public class JsonContentTests
+{
+    private static readonly string Json = JsonSamples.Small.ToJson();
+
+    // Ranges are those that the documentation of the methods states.
+    [Theory]
+    [InlineData("/body/name", "\" \"", DiagnosticCode.JsonContentRefused, "PC")]
+    [InlineData("/body/unit", "\"hand\"", DiagnosticCode.JsonValueWrong, "mm, cm, m, in, ft, yd")]
+    [InlineData("/body/measurements/0/term", "\"Waist girth\"", DiagnosticCode.JsonValueWrong, "waist girth")]
+    [InlineData("/body/measurements/1/term", "\"waist girth\"", DiagnosticCode.JsonSaidTwice, "waist girth")]
+    [InlineData("/body/measurements/0/value", "29.6", DiagnosticCode.JsonValueWrong, "751.84, as value and unit say", "/body/measurements/0/millimetres")]
+    [InlineData("/body/measurements/0/defined", "{\"kind\": \"girth\", \"least\": 1, \"most\": 2}", DiagnosticCode.JsonValueWrong, "null for a measurement that the library knows")]
+    [InlineData("/body/measurements/3/defined", "null", DiagnosticCode.JsonValueWrong, "an object")]
+    [InlineData("/body/measurements/3/defined/least", "900", DiagnosticCode.JsonContentRefused, "PC0002", "/body/measurements/3/defined")]
+    [InlineData("/body/measurements/3/defined/most", "500", DiagnosticCode.JsonContentRefused, "head girth", "/body/measurements/3/millimetres")]
+    [InlineData("/method/name", "\"trousers\"", DiagnosticCode.JsonValueWrong, "skirt block")]
+    [InlineData("/method/options/waistEase", "203.3", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/options/length", "0", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/options/centreFrontDrop", "-0.1", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/options/levels/lowerHip", "1000.5", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/options/frontDarts/count", "5", DiagnosticCode.JsonValueWrong, "0 to 4")]
+    [InlineData("/method/options/frontDarts/count", "1.5", DiagnosticCode.JsonValueWrong, "a whole number")]
+    [InlineData("/method/options/backDarts/length", "9", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/options/fit/sideHem", "151", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/options/waistline", "\"low\"", DiagnosticCode.JsonValueWrong, "shaped, level")]
+    [InlineData("/method/options/shaping/law", "\"proportional\"", DiagnosticCode.JsonValueWrong, "null where there is a table")]
+    [InlineData("/method/options/shaping/table/rows/1/difference", "203.2", DiagnosticCode.JsonContentRefused, "PC5", "/method/options/shaping/table/rows/1")]
+    [InlineData("/method/options/shaping/table/name", "\"a\\nb\"", DiagnosticCode.JsonContentRefused, "PC5")]
+    [InlineData("/panels/0/name", "\"side\"", DiagnosticCode.JsonValueWrong, "panel back", "/panels/0")]
+    [InlineData("/panels/0/name", "\"Back!\"", DiagnosticCode.JsonContentRefused, "PC0006")]
+    [InlineData("/panels/0/edges/1/name", "\"waist\"", DiagnosticCode.JsonContentRefused, "PC2008", "/panels/0/edges")]
+    [InlineData("/panels/0/edges", "[]", DiagnosticCode.JsonContentRefused, "PC2006")]
+    [InlineData("/panels/0/edges/0/darts", "[]", DiagnosticCode.JsonValueWrong, "1 entries")]
+    [InlineData("/panels/0/edges/0/stretches/0", "[]", DiagnosticCode.JsonValueWrong, "1 to 1000 entries")]
+    [InlineData("/panels/0/edges/0/darts/0/apex", "[0, 0]", DiagnosticCode.JsonValueWrong, "the same to 0.01 mm", "/panels/0/edges/0/darts/0")]
+    [InlineData("/panels/0/edges/0/darts/0/centreLeg", "[0, 0]", DiagnosticCode.JsonValueWrong, "where the stretch before it ends")]
+    [InlineData("/panels/0/edges/0/darts/0/pressedToward", "\"up\"", DiagnosticCode.JsonValueWrong, "centre, side")]
+    [InlineData("/panels/0/edges/0/darts/0/stitched", "1000", DiagnosticCode.JsonValueWrong, "the number 1000")]
+    [InlineData("/panels/0/notches/0/edge", "\"sleeve\"", DiagnosticCode.JsonContentRefused, "PC0")]
+    [InlineData("/panels/0/notches/0/position", "[0, 0]", DiagnosticCode.JsonValueWrong, "on the edge at its distance")]
+    [InlineData("/panels/0/notches/0/distanceFromStart", "5000", DiagnosticCode.JsonValueWrong, "the number 5000")]
+    [InlineData("/panels/0/notches/0/count", "4", DiagnosticCode.JsonValueWrong, "1 to 3")]
+    [InlineData("/pieces/0/panel/landmarks/0/name", "\"1\"", DiagnosticCode.JsonContentRefused, "PC0007")]
+    [InlineData("/pieces/0/allowance", "500.1", DiagnosticCode.JsonContentRefused, "PC6001")]
+    [InlineData("/pieces/0/allowance", "-0.1", DiagnosticCode.JsonContentRefused, "PC6001")]
+    [InlineData("/pieces/0/allowances/0/edge", "\"sleeve\"", DiagnosticCode.JsonContentRefused, "sleeve", "/pieces/0/allowances/0/allowance")]
+    [InlineData("/pieces/0/allowances/1/edge", "\"hem\"", DiagnosticCode.JsonSaidTwice, "hem")]
+    [InlineData("/pieces/0/corners/0/corner", "\"round\"", DiagnosticCode.JsonValueWrong, "extended, squared-off, mirrored, blunt")]
+    [InlineData("/pieces/0/corners/0/along", "\"waist\"", DiagnosticCode.JsonContentRefused, "PC6004", "/pieces/0/corners/0")]
+    [InlineData("/pieces/0/corners/1/along", "\"side\"", DiagnosticCode.JsonSaidTwice, "hem and side", "/pieces/0/corners/1")]
+    [InlineData("/pieces/0/fold", "\"side\"", DiagnosticCode.JsonContentRefused, "PC6005")]
+    [InlineData("/pieces/0/fold", "null", DiagnosticCode.JsonContentRefused, "PC6006", "/pieces/0/unfolded")]
+    [InlineData("/pieces/0/internalLines/0/closed", "false", DiagnosticCode.JsonDrawnDiffers, "a path", "/pieces/0/drawn/internalLines/0/path")]
+    [InlineData("/pieces/0/cuts/0/count", "0", DiagnosticCode.JsonValueWrong, "1 to 999")]
+    [InlineData("/pieces/0/cuts/0/cloth", "\"felt\"", DiagnosticCode.JsonSaidTwice, "felt", "/pieces/0/cuts/1/cloth")]
+    [InlineData("/pieces/0/label/garment", "\"\\u0007\"", DiagnosticCode.JsonContentRefused, "PC6007")]
+    [InlineData("/pieces/0/label/date", "\"2026-02-30\"", DiagnosticCode.JsonValueWrong, "a day such as 2026-03-14")]
+    [InlineData("/pieces/0/drawn/notches", "[]", DiagnosticCode.JsonDrawnDiffers, "a list of")]
+    [InlineData("/pieces/0/drawn/foldLine", "[0, 0, 1, 1]", DiagnosticCode.JsonDrawnDiffers, "null")]
+    public void FromJson_OfContentThatMakesNoPattern_IsRefusedWithItsPath(string pointer, string text, DiagnosticCode code, string says, string? path = null)
+    {
+        DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(JsonPlaces.Replaced(Json, pointer, text)));
+
+        Assert.Equal((code, path ?? pointer), (fault.Code, fault.Path));
+        Assert.Contains(says, fault.Message);
+        Assert.Equal(code == DiagnosticCode.JsonContentRefused, fault.InnerException is not null);
+        Assert.DoesNotContain("(Parameter", fault.Message);
+    }
+
+    [Fact]
+    public void FromJson_OfAPanelWithAGap_SaysWhereAndHowWide()
+    {
+        JsonNode tree = JsonNode.Parse(Json)!;
+        JsonArray hem = tree["pieces"]![0]!["panel"]!["edges"]![2]!["stretches"]![0]![0]!["cubic"]!.AsArray();
+        hem[0] = hem[0]!.GetValue<double>() - 0.5;
+
+        DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(tree.ToJsonString()));
+
+        var cause = Assert.IsType<ConstructionException>(fault.InnerException);
+        Assert.Equal((DiagnosticCode.EdgesApart, "/pieces/0/panel/edges"), (cause.Code, fault.Path));
+        Assert.Equal(0.5, cause.Measured!.Value.Millimeters, 9);
+    }
+
+    [Fact]
+    public void FromJson_OfAPanelThatCrossesItself_IsRefused()
+    {
+        JsonNode tree = JsonNode.Parse(Json)!;
+        JsonNode edges = tree["pieces"]![0]!["panel"]!["edges"]!;
+        edges[2]!["stretches"]![0]!.AsArray().RemoveAt(0);
+        edges[2]!["stretches"]![0]!.AsArray().Add(JsonNode.Parse("{\"line\": [100, 0, 50, 190]}"));
+        edges[2]!["stretches"]![0]!.AsArray().Add(JsonNode.Parse("{\"line\": [50, 190, 0, 0]}"));
+
+        DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(tree.ToJsonString()));
+
+        Assert.Equal(DiagnosticCode.OutlineWouldCross, Assert.IsType<ConstructionException>(fault.InnerException).Code);
+    }
+
+    // Every coordinate of what is drawn is looked at: 0.02 mm is refused where it shows, 0.004 mm is not seen.
+    [Fact]
+    public void FromJson_OfDrawnLinesOfAnotherPiece_IsRefused()
+    {
+        byte[] bytes = System.Text.Encoding.UTF8.GetBytes(Json);
+        JsonPlace[] coordinates = [.. JsonPlaces.In(bytes).Where(p => p.Pointer.StartsWith("/pieces/0/drawn/", StringComparison.Ordinal) && p.Kind == System.Text.Json.JsonValueKind.Number)];
+        int refused = 0;
+        foreach (JsonPlace place in coordinates.Where(p => !p.Pointer.Contains("/arc/", StringComparison.Ordinal) && !p.Pointer.EndsWith("number", StringComparison.Ordinal)))
+        {
+            double number = double.Parse(Json[place.Start..place.End] is var _ ? System.Text.Encoding.UTF8.GetString(bytes, place.Start, place.End - place.Start) : string.Empty, CultureInfo.InvariantCulture);
+            string Changed(double by) => JsonPlaces.Replaced(bytes, place.Start, place.End, (number + by).ToString("R", CultureInfo.InvariantCulture));
+            bool isPath = place.Pointer.Contains("/line/", StringComparison.Ordinal) || place.Pointer.Contains("/cubic/", StringComparison.Ordinal);
+            if (isPath)
+            {
+                // A segment that no longer meets its neighbour, or lies beside the drawn line.
+                Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(Changed(3)));
+            }
+            else
+            {
+                DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(Changed(0.02)));
+                Assert.Equal(DiagnosticCode.JsonDrawnDiffers, fault.Code);
+                Assert.StartsWith(fault.Path, place.Pointer);
+                _ = PatternDocument.FromJson(Changed(0.004));
+            }
+
+            refused++;
+        }
+
+        Assert.True(refused > 100);
+    }
+
+    // A line drawn in two halves is the same line: another version may cut it otherwise.
+    [Fact]
+    public void FromJson_OfDrawnLinesCutOtherwise_IsRead()
+    {
+        JsonNode tree = JsonNode.Parse(Json)!;
+        JsonArray seamLine = tree["pieces"]![0]!["drawn"]!["seamLine"]!.AsArray();
+        int at = seamLine.ToList().FindIndex(segment => segment!["line"] is not null);
+        double[] line = [.. seamLine[at]!["line"]!.AsArray().Select(number => number!.GetValue<double>())];
+        double[] middle = [(line[0] + line[2]) / 2, (line[1] + line[3]) / 2];
+        seamLine.RemoveAt(at);
+        seamLine.Insert(at, new JsonObject { ["line"] = new JsonArray(middle[0], middle[1], line[2], line[3]) });
+        seamLine.Insert(at, new JsonObject { ["line"] = new JsonArray(line[0], line[1], middle[0], middle[1]) });
+
+        PatternDocument read = PatternDocument.FromJson(tree.ToJsonString());
+
+        Assert.Equal(Json, read.ToJson());
+    }
+
+    [Fact]
+    public void FromJson_OfPropertiesInAnotherOrder_IsTheSameDocument()
+    {
+        static JsonNode? Turned(JsonNode? node) => node switch
+        {
+            JsonObject o => new JsonObject(o.Reverse().Select(pair => new System.Collections.Generic.KeyValuePair<string, JsonNode?>(pair.Key, Turned(pair.Value)))),
+            JsonArray a => new JsonArray([.. a.Select(Turned)]),
+            _ => node?.DeepClone(),
+        };
+
+        Assert.Equal(Json, PatternDocument.FromJson(Turned(JsonNode.Parse(Json))!.ToJsonString()).ToJson());
+    }
+
+    // 4 mm more ease is 1 mm more for each quarter, half at the front and half at the back of what the hip line carries.
+    [Fact]
+    public void DraftBlock_OfAFileWithAnotherEase_SaysWhichPanelAndHowFar()
+    {
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/options/hipEase", "29.4"));
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => read.DraftBlock());
+
+        Assert.Equal((DiagnosticCode.DraftDiffers, "back"), (refusal.Code, refusal.Landmark));
+        Assert.InRange(refusal.Measured!.Value.Millimeters, 0.05, 4.0);
+        Assert.Equal(0.01, refusal.Allowed!.Value.Millimeters);
+        Assert.Contains("allowed is 0.01 mm", refusal.Message);
+        SkirtBlock block = read.ToBuilder().Draft();
+        Assert.Equal(29.4, block.HipEase.Millimeters);
+    }
+
+    [Fact]
+    public void DraftBlock_OfAFileWithAnotherNumberOfDarts_SaysSo()
+    {
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/options/frontDarts/count", "3"));
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => read.DraftBlock());
+
+        Assert.Equal((DiagnosticCode.DraftDiffers, "front"), (refusal.Code, refusal.Landmark));
+        Assert.Contains("3 darts", refusal.Message);
+    }
+
+    [Fact]
+    public void DraftBlock_OfABodyThatCannotBeDrafted_IsRefusedAsDraftingIs()
+    {
+        string json = PatternDocument.Of(SamplePieces.Skirt).ToJson();
+        JsonNode tree = JsonNode.Parse(json)!;
+        tree["body"]!["measurements"]!.AsArray().RemoveAt(1);
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => PatternDocument.FromJson(tree.ToJsonString()).DraftBlock());
+
+        Assert.Equal("hip girth", refusal.Landmark);
+    }
+}

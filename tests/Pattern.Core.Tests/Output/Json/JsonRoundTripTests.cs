@@ -1,0 +1,267 @@
+using System;
+using System.IO;
+using System.Linq;
+using System.Text;
+using System.Text.Json;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
+using Pattern.Core.Output;
+using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
+using Pattern.Core.Tests.Blocks;
+using Pattern.Core.Tests.Measurement;
+using Pattern.Core.Tests.Panels;
+using Pattern.Core.Tests.Pieces;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace Pattern.Core.Tests.Output;
+
+public class JsonRoundTripTests
+{
+    public static TheoryData<string> Samples => new("plain", "full");
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void FromJson_OfWhatWasWritten_IsTheSameTextAndTheSameBits(string sample) => AssertExact(Of(sample));
+
+    // System.Text.Json is the independent reader here.
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void ToJson_ReadByAnotherReader_HasTheNumbersOfTheModel(string sample)
+    {
+        using JsonDocument file = JsonDocument.Parse(Of(sample).ToJson(), new JsonDocumentOptions { MaxDepth = 32 });
+
+        double[] numbers = [.. DocumentNumbers.OfModel(Of(sample))];
+        Assert.True(numbers.Length > 500);
+        DocumentNumbers.AssertSameBits(numbers, DocumentNumbers.OfFile(file.RootElement));
+        Assert.Equal(Of(sample).Body.Name, file.RootElement.GetProperty("body").GetProperty("name").GetString());
+    }
+
+    [Fact]
+    public void FromJson_OfWhatWasWritten_SaysAllThatWasSaid()
+    {
+        PatternDocument read = PatternDocument.FromJson(JsonSamples.Full.ToJson());
+
+        Assert.Equal(JsonSamples.Block.Body.ToString(), read.Body.ToString());
+        Assert.Equal(JsonSamples.Block.Body.Select(taken => (taken.Key, taken.Value.Value, taken.Value.Unit)), read.Body.Select(taken => (taken.Key, taken.Value.Value, taken.Value.Unit)));
+        SkirtBlock block = read.DraftBlock();
+        Assert.Equal(JsonSamples.Block.Steps.Select(step => step.ToString()), block.Steps.Select(step => step.ToString()));
+        Assert.Equal(JsonSamples.Block.Report.ToString(), block.Report.ToString());
+        Assert.Equal(JsonSamples.Full.Pieces.CutList.Select(row => row.ToString()), read.Pieces.CutList.Select(row => row.ToString()));
+        Assert.Equal(JsonSamples.Full.Pieces.Pieces.Select(piece => piece.Report.ToString()), read.Pieces.Pieces.Select(piece => piece.Report.ToString()));
+        Assert.Equal(
+            JsonSamples.Full.Pieces.Pieces.SelectMany(piece => piece.Label?.Lines ?? []).Select(line => line.Text),
+            read.Pieces.Pieces.SelectMany(piece => piece.Label?.Lines ?? []).Select(line => line.Text));
+        Assert.Equal(
+            JsonSamples.Full.Pieces.Pieces.SelectMany(piece => piece.Panel.Darts).Select(dart => (dart.PressedToward, dart.StitchedLength)),
+            read.Pieces.Pieces.SelectMany(piece => piece.Panel.Darts).Select(dart => (dart.PressedToward, dart.StitchedLength)));
+    }
+
+    [Fact]
+    public void FromJson_OfABlockAlone_HasNoPieces()
+    {
+        PatternDocument read = PatternDocument.FromJson(PatternDocument.Of(SamplePieces.Skirt).ToJson());
+
+        Assert.Empty(read.Pieces.Pieces);
+        Assert.Equal(["back", "front"], read.Panels.Select(panel => panel.Name.Text));
+        Assert.Same(read.Panels[1], read.FindPanel(PanelName.Front));
+        Assert.Equal(DiagnosticCode.PanelNotInDocument, Assert.Throws<ConstructionException>(() => read.FindPanel(PanelName.Of("sleeve"))).Code);
+    }
+
+    [Property(MaxTest = 60)]
+    public Property FromJson_OfAnySkirt_IsExact() => Prop.ForAll(
+        (from body in Bodies.Any from asked in Bodies.Options select (body, asked)).ToArbitrary(),
+        sample =>
+        {
+            SkirtBlock block;
+            PieceSet pieces;
+            PatternDocument document;
+            try
+            {
+                block = sample.asked.Apply(SkirtBlock.For(sample.body)).Draft();
+                pieces = SkirtPattern.From(block, new SkirtPatternOptions { ZipLength = Length.FromMillimeters(100), Lining = LiningChoice.Loose });
+                document = PatternDocument.Of(block, pieces);
+            }
+            catch (ConstructionException)
+            {
+                // A hostile body or piece that cannot be drawn has nothing to write.
+                return;
+            }
+
+            AssertExact(document);
+            PatternDocument read = PatternDocument.FromJson(document.ToJson());
+            DocumentNumbers.AssertSameBits(
+                new[] { block.Back, block.Front }.SelectMany(panel => panel.Edges).SelectMany(edge => edge.Stretches).SelectMany(DocumentNumbers.Of),
+                new[] { read.DraftBlock().Back, read.DraftBlock().Front }.SelectMany(panel => panel.Edges).SelectMany(edge => edge.Stretches).SelectMany(DocumentNumbers.Of));
+        });
+
+    [Property(MaxTest = 100)]
+    public Property FromJson_OfAPieceOfAnyPanel_IsExact() => Prop.ForAll(
+        (from panel in AnyPanel.Panels from allowance in Bodies.Range(0, 25) select (panel, allowance)).ToArbitrary(),
+        sample =>
+        {
+            PatternPiece piece = PatternPiece.From(sample.panel).WithAllowance(Length.FromMillimeters(sample.allowance)).Cut(3, ClothName.Of("felt"));
+            try
+            {
+                AssertExact(PatternDocument.Of(SamplePieces.Skirt, PieceSet.Of(piece)));
+            }
+            catch (ConstructionException e) when (e.Code is DiagnosticCode.CutLineCrosses or DiagnosticCode.EdgeVanishes or DiagnosticCode.SeamLineCrosses or DiagnosticCode.DartWiderThanStretch)
+            {
+                // No cut line goes around it: nothing to write.
+            }
+        });
+
+    // Numbers that are hard to write: halves of the last digit, the ends of the range, values whose shortest text has 17 digits. From IEEE 754, by their bits.
+    [Theory]
+    [InlineData(0x0000000000000000L, "0")]
+    [InlineData(unchecked((long)0x8000000000000000L), "-0")]
+    [InlineData(0x3FD3333333333334L, "0.30000000000000004")]
+    [InlineData(0x0000000000000001L, "5E-324")]
+    [InlineData(0x3FF0000000000001L, "1.0000000000000002")]
+    [InlineData(0x4340000000000000L, "9007199254740992")]
+    [InlineData(0x44B52D02C7E14AF6L, "1E+23")]
+    public void Written_OfAHardNumber_IsTheShortestTextThatReadsBack(long bits, string expected)
+    {
+        string written = JsonWriter.Written(BitConverter.Int64BitsToDouble(bits));
+
+        Assert.Equal(expected, written);
+        Assert.True(JsonScanner.Scan(written).TryNumber(0, out double read));
+        Assert.Equal(bits, BitConverter.DoubleToInt64Bits(read));
+    }
+
+    [Property(MaxTest = 2000)]
+    public bool Written_OfAnyNumber_ReadsBackToTheSameBits(long bits)
+    {
+        double number = BitConverter.Int64BitsToDouble(bits);
+        return double.IsNaN(number) || double.IsInfinity(number)
+            || (JsonScanner.Scan(JsonWriter.Written(number)).TryNumber(0, out double read) && BitConverter.DoubleToInt64Bits(read) == bits);
+    }
+
+    [Theory]
+    [MemberData(nameof(Cultures.Awkward), MemberType = typeof(Cultures))]
+    public void ToJson_InAnyCulture_IsTheSameText(string culture)
+    {
+        string expected = JsonSamples.Full.ToJson();
+
+        Cultures.Under(culture, () => Assert.Equal(expected, PatternDocument.FromJson(JsonSamples.Full.ToJson()).ToJson()));
+    }
+
+    [Fact]
+    public void ToJson_OfAText_IsOfPlainLines()
+    {
+        string json = JsonSamples.Full.ToJson();
+
+        Assert.StartsWith("{\n  \"format\": \"pattern-core\",\n  \"version\": 1,\n  \"unit\": \"mm\",\n  \"body\": {\n    \"name\": \"Rosalind \\\"Ros\\\" \\\\ Zoë 李 😀 \\t\",\n", json);
+        Assert.EndsWith("\n}\n", json);
+        Assert.DoesNotContain('\r', json);
+        Assert.Contains("\"pressedToward\": \"centre\"", json);
+        Assert.All(json.Split('\n'), line => Assert.Equal(line.TrimEnd(), line));
+    }
+
+    [Fact]
+    public void SaveJson_ThenLoadJson_IsTheSameDocument()
+    {
+        string folder = Directory.CreateTempSubdirectory().FullName;
+        try
+        {
+            string path = Path.Combine(folder, "skirt.json");
+            JsonSamples.Full.SaveJson(path);
+            Assert.Equal(JsonSamples.Full.ToJson(), File.ReadAllText(path));
+            Assert.Equal(JsonSamples.Full.ToJson(), PatternDocument.LoadJson(path).ToJson());
+            Assert.Equal([path], Directory.GetFiles(folder));
+            Assert.Throws<IOException>(() => JsonSamples.Full.SaveJson(folder));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void ReadJson_WithAndWithoutAByteOrderMark_IsTheSameDocument(bool hasMark)
+    {
+        using var stream = new MemoryStream();
+        stream.WriteByte(1);
+        if (hasMark)
+        {
+            stream.Write(Encoding.UTF8.GetPreamble());
+        }
+
+        JsonSamples.Full.WriteJson(stream);
+        stream.Position = 1;
+
+        Assert.Equal(JsonSamples.Full.ToJson(), PatternDocument.ReadJson(stream).ToJson());
+        Assert.True(stream.CanRead);
+        Assert.Equal(JsonSamples.Full.ToJson(), PatternDocument.FromJson((hasMark ? "\uFEFF" : string.Empty) + JsonSamples.Full.ToJson()).ToJson());
+    }
+
+    // A hand is 4 in; no tape is marked in hands.
+    [Fact]
+    public void ToJson_OfAMeasurementInAnOddUnit_KeepsItsMillimetres()
+    {
+        BodyMeasurements body = Bodies.Example.With(BodyMeasurement.Stature, Length.From(17, LengthUnit.Hand));
+        PatternDocument document = PatternDocument.Of(SkirtBlock.For(body).Draft());
+
+        PatternDocument read = PatternDocument.FromJson(document.ToJson());
+
+        Assert.Equal(body[BodyMeasurement.Stature].Millimeters, read.Body[BodyMeasurement.Stature].Millimeters);
+        Assert.Equal(document.ToJson(), read.ToJson());
+    }
+
+    [Theory]
+    [InlineData(0xD800, "lind")]
+    [InlineData(0xDE00, "")]
+    public void ToJson_OfATextThatUtf8CannotHold_IsRefused(int half, string rest)
+    {
+        PatternDocument document = PatternDocument.Of(SkirtBlock.For(Bodies.Example.Named("Ros" + (char)half + rest)).Draft());
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => document.ToJson());
+
+        Assert.Equal(DiagnosticCode.JsonNotWritable, refusal.Code);
+        Assert.Contains("half of a surrogate pair at character 4", refusal.Message);
+    }
+
+    [Fact]
+    public void ToJson_OfATextThatIsTooLongToRead_IsRefused()
+    {
+        PatternDocument longest = PatternDocument.Of(SkirtBlock.For(Bodies.Example.Named(new string('x', 10_000))).Draft());
+        PatternDocument longer = PatternDocument.Of(SkirtBlock.For(Bodies.Example.Named(new string('x', 10_001))).Draft());
+
+        Assert.Equal(longest.ToJson(), PatternDocument.FromJson(longest.ToJson()).ToJson());
+        Assert.Equal(DiagnosticCode.JsonNotWritable, Assert.Throws<ConstructionException>(() => longer.ToJson()).Code);
+    }
+
+    // The short edge at the bottom of the notch vanishes under 20 mm on either side of it.
+    [Fact]
+    public void Of_APieceThatCannotBeDrawn_IsRefused()
+    {
+        Panel panel = Panel.Named(PanelName.Back)
+            .WithEdge(EdgeName.Waist, EdgeRole.Seam, CurvePath.From(SamplePieces.At(0, 100)).LineTo(SamplePieces.At(47.5, 60)))
+            .WithEdge(EdgeName.Of("short"), EdgeRole.Seam, CurvePath.From(SamplePieces.At(47.5, 60)).LineTo(SamplePieces.At(52.5, 60)))
+            .WithEdge(EdgeName.Of("over"), EdgeRole.Seam, CurvePath.From(SamplePieces.At(52.5, 60)).LineTo(SamplePieces.At(100, 100)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(SamplePieces.At(100, 100)).LineTo(SamplePieces.At(100, 0)).LineTo(SamplePieces.At(0, 0)).LineTo(SamplePieces.At(0, 100)))
+            .Make();
+
+        PieceSet pieces = PieceSet.Of(PatternPiece.From(panel).WithAllowance(Length.FromMillimeters(20)));
+
+        Assert.Equal(DiagnosticCode.EdgeVanishes, Assert.Throws<ConstructionException>(() => PatternDocument.Of(SamplePieces.Skirt, pieces)).Code);
+    }
+
+    internal static void AssertExact(PatternDocument document)
+    {
+        string json = document.ToJson();
+        PatternDocument read = PatternDocument.FromJson(json);
+        Assert.Equal(json, read.ToJson());
+        DocumentNumbers.AssertSameBits(DocumentNumbers.OfModel(document), DocumentNumbers.OfModel(read));
+    }
+
+    private static PatternDocument Of(string sample) => sample == "plain" ? JsonSamples.Plain : JsonSamples.Full;
+}

@@ -46,6 +46,7 @@ try
         .With($"skirt-{paper.Name.ToLowerInvariant().Replace(' ', '-')}.pdf", sheet.ToPdf(SheetLayout.TiledOn(paper)))
         .With("skirt-roll.pdf", sheet.ToPdf(SheetLayout.OnRoll(Tape.Inches("36"))))
         .With("skirt.dxf", pieces.Pieces.ToDxf())
+        .With("skirt.json", PatternDocument.Of(block, pieces).ToJson())
         .With("steps.txt", steps)
         .With("report.csv", block.Report.ToCsv())
         .Save();

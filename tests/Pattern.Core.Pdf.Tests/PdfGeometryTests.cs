@@ -5,7 +5,6 @@ using Pattern.Core.Geometry;
 using Pattern.Core.Output;
 using UnitsNet;
 using UnitsNet.Units;
-using Xunit;
 
 namespace Pattern.Core.Pdf.Tests;
 

@@ -13,7 +13,6 @@ using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Tokens;
 using UnitsNet;
-using Xunit;
 
 namespace Pattern.Core.Pdf.Tests;
 

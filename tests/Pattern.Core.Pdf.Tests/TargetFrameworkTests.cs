@@ -1,7 +1,6 @@
 using System.Reflection;
 using System.Runtime.Versioning;
 using Pattern.Core.Output;
-using Xunit;
 
 namespace Pattern.Core.Pdf.Tests;
 

@@ -2,7 +2,6 @@ using System.IO;
 using System.IO.Compression;
 using System.Linq;
 using System.Text;
-using Xunit;
 
 namespace Pattern.Core.Pdf.Tests;
 

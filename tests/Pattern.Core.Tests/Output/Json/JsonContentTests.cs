@@ -1,12 +1,15 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using System.Text;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Output;
-using Pattern.Core.Panels;
 using Pattern.Core.Tests.Pieces;
+using NodeObject = System.Text.Json.Nodes.JsonObject;
 
 namespace Pattern.Core.Tests.Output;
 
@@ -43,13 +46,13 @@ public class JsonContentTests
     [InlineData("/panels/0/name", "\"Back!\"", DiagnosticCode.JsonContentRefused, "PC0006")]
     [InlineData("/panels/0/edges/1/name", "\"waist\"", DiagnosticCode.JsonContentRefused, "PC2008", "/panels/0/edges")]
     [InlineData("/panels/0/edges", "[]", DiagnosticCode.JsonContentRefused, "PC2006")]
-    [InlineData("/panels/0/edges/0/darts", "[]", DiagnosticCode.JsonValueWrong, "1 entries")]
+    [InlineData("/panels/0/edges/0/darts", "[]", DiagnosticCode.JsonValueWrong, "2 entries")]
     [InlineData("/panels/0/edges/0/stretches/0", "[]", DiagnosticCode.JsonValueWrong, "1 to 1000 entries")]
     [InlineData("/panels/0/edges/0/darts/0/apex", "[0, 0]", DiagnosticCode.JsonValueWrong, "the same to 0.01 mm", "/panels/0/edges/0/darts/0")]
     [InlineData("/panels/0/edges/0/darts/0/centreLeg", "[0, 0]", DiagnosticCode.JsonValueWrong, "where the stretch before it ends")]
     [InlineData("/panels/0/edges/0/darts/0/pressedToward", "\"up\"", DiagnosticCode.JsonValueWrong, "centre, side")]
     [InlineData("/panels/0/edges/0/darts/0/stitched", "1000", DiagnosticCode.JsonValueWrong, "the number 1000")]
-    [InlineData("/panels/0/notches/0/edge", "\"sleeve\"", DiagnosticCode.JsonContentRefused, "PC0")]
+    [InlineData("/panels/0/notches/0/edge", "\"sleeve\"", DiagnosticCode.JsonContentRefused, "PC2001")]
     [InlineData("/panels/0/notches/0/position", "[0, 0]", DiagnosticCode.JsonValueWrong, "on the edge at its distance")]
     [InlineData("/panels/0/notches/0/distanceFromStart", "5000", DiagnosticCode.JsonValueWrong, "the number 5000")]
     [InlineData("/panels/0/notches/0/count", "4", DiagnosticCode.JsonValueWrong, "1 to 3")]
@@ -63,7 +66,6 @@ public class JsonContentTests
     [InlineData("/pieces/0/corners/1/along", "\"side\"", DiagnosticCode.JsonSaidTwice, "hem and side", "/pieces/0/corners/1")]
     [InlineData("/pieces/0/fold", "\"side\"", DiagnosticCode.JsonContentRefused, "PC6005")]
     [InlineData("/pieces/0/fold", "null", DiagnosticCode.JsonContentRefused, "PC6006", "/pieces/0/unfolded")]
-    [InlineData("/pieces/0/internalLines/0/closed", "false", DiagnosticCode.JsonDrawnDiffers, "a path", "/pieces/0/drawn/internalLines/0/path")]
     [InlineData("/pieces/0/cuts/0/count", "0", DiagnosticCode.JsonValueWrong, "1 to 999")]
     [InlineData("/pieces/0/cuts/0/cloth", "\"felt\"", DiagnosticCode.JsonSaidTwice, "felt", "/pieces/0/cuts/1/cloth")]
     [InlineData("/pieces/0/label/garment", "\"\\u0007\"", DiagnosticCode.JsonContentRefused, "PC6007")]
@@ -108,35 +110,30 @@ public class JsonContentTests
         Assert.Equal(DiagnosticCode.OutlineWouldCross, Assert.IsType<ConstructionException>(fault.InnerException).Code);
     }
 
-    // Every coordinate of what is drawn is looked at: 0.02 mm is refused where it shows, 0.004 mm is not seen.
+    // Every coordinate of what is drawn is looked at: 0.02 mm is refused where a point is meant, 0.004 mm is not seen; an end of a segment may not leave its neighbour.
+    // Control points are left out: moved along a nearly straight curve they draw the same line.
     [Fact]
     public void FromJson_OfDrawnLinesOfAnotherPiece_IsRefused()
     {
-        byte[] bytes = System.Text.Encoding.UTF8.GetBytes(Json);
-        JsonPlace[] coordinates = [.. JsonPlaces.In(bytes).Where(p => p.Pointer.StartsWith("/pieces/0/drawn/", StringComparison.Ordinal) && p.Kind == System.Text.Json.JsonValueKind.Number)];
-        int refused = 0;
-        foreach (JsonPlace place in coordinates.Where(p => !p.Pointer.Contains("/arc/", StringComparison.Ordinal) && !p.Pointer.EndsWith("number", StringComparison.Ordinal)))
+        byte[] bytes = Encoding.UTF8.GetBytes(Json);
+        JsonPlace[] drawn = [.. JsonPlaces.In(bytes).Where(p => p.Pointer.StartsWith("/pieces/0/drawn/", StringComparison.Ordinal) && p.Kind == JsonValueKind.Number && p.Name != "number")];
+        JsonPlace[] ends = [.. drawn.Where(p => p.Parent.EndsWith("/line", StringComparison.Ordinal) || (p.Parent.EndsWith("/cubic", StringComparison.Ordinal) && p.Name is "0" or "1" or "6" or "7"))];
+        JsonPlace[] points = [.. drawn.Where(p => !p.Pointer.Contains("/line/", StringComparison.Ordinal) && !p.Pointer.Contains("/cubic/", StringComparison.Ordinal) && !p.Pointer.Contains("/arc/", StringComparison.Ordinal))];
+        string Changed(JsonPlace place, double by)
         {
-            double number = double.Parse(Json[place.Start..place.End] is var _ ? System.Text.Encoding.UTF8.GetString(bytes, place.Start, place.End - place.Start) : string.Empty, CultureInfo.InvariantCulture);
-            string Changed(double by) => JsonPlaces.Replaced(bytes, place.Start, place.End, (number + by).ToString("R", CultureInfo.InvariantCulture));
-            bool isPath = place.Pointer.Contains("/line/", StringComparison.Ordinal) || place.Pointer.Contains("/cubic/", StringComparison.Ordinal);
-            if (isPath)
-            {
-                // A segment that no longer meets its neighbour, or lies beside the drawn line.
-                Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(Changed(3)));
-            }
-            else
-            {
-                DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(Changed(0.02)));
-                Assert.Equal(DiagnosticCode.JsonDrawnDiffers, fault.Code);
-                Assert.StartsWith(fault.Path, place.Pointer);
-                _ = PatternDocument.FromJson(Changed(0.004));
-            }
-
-            refused++;
+            double number = double.Parse(bytes.AsSpan(place.Start, place.End - place.Start), CultureInfo.InvariantCulture);
+            return JsonPlaces.Replaced(bytes, place.Start, place.End, (number + by).ToString("R", CultureInfo.InvariantCulture));
         }
 
-        Assert.True(refused > 100);
+        Assert.True(ends.Length > 50 && points.Length > 50);
+        Assert.All(ends, place => Assert.StartsWith("/pieces/0/drawn/", Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(Changed(place, 0.02))).Path));
+        Assert.All(points, place =>
+        {
+            DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(Changed(place, 0.02)));
+            Assert.Equal(DiagnosticCode.JsonDrawnDiffers, fault.Code);
+            Assert.StartsWith(fault.Path, place.Pointer);
+            _ = PatternDocument.FromJson(Changed(place, 0.004));
+        });
     }
 
     // A line drawn in two halves is the same line: another version may cut it otherwise.
@@ -149,8 +146,8 @@ public class JsonContentTests
         double[] line = [.. seamLine[at]!["line"]!.AsArray().Select(number => number!.GetValue<double>())];
         double[] middle = [(line[0] + line[2]) / 2, (line[1] + line[3]) / 2];
         seamLine.RemoveAt(at);
-        seamLine.Insert(at, new JsonObject { ["line"] = new JsonArray(middle[0], middle[1], line[2], line[3]) });
-        seamLine.Insert(at, new JsonObject { ["line"] = new JsonArray(line[0], line[1], middle[0], middle[1]) });
+        seamLine.Insert(at, new NodeObject { ["line"] = new JsonArray(middle[0], middle[1], line[2], line[3]) });
+        seamLine.Insert(at, new NodeObject { ["line"] = new JsonArray(line[0], line[1], middle[0], middle[1]) });
 
         PatternDocument read = PatternDocument.FromJson(tree.ToJsonString());
 
@@ -160,30 +157,23 @@ public class JsonContentTests
     [Fact]
     public void FromJson_OfPropertiesInAnotherOrder_IsTheSameDocument()
     {
-        static JsonNode? Turned(JsonNode? node) => node switch
-        {
-            JsonObject o => new JsonObject(o.Reverse().Select(pair => new System.Collections.Generic.KeyValuePair<string, JsonNode?>(pair.Key, Turned(pair.Value)))),
-            JsonArray a => new JsonArray([.. a.Select(Turned)]),
-            _ => node?.DeepClone(),
-        };
-
         Assert.Equal(Json, PatternDocument.FromJson(Turned(JsonNode.Parse(Json))!.ToJsonString()).ToJson());
     }
 
-    // 4 mm more ease is 1 mm more for each quarter, half at the front and half at the back of what the hip line carries.
+    // 2 mm less around the hip: each of the four quarters is half a millimetre narrower there.
     [Fact]
     public void DraftBlock_OfAFileWithAnotherEase_SaysWhichPanelAndHowFar()
     {
-        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/options/hipEase", "29.4"));
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/options/hipEase", "23.4"));
 
         ConstructionException refusal = Assert.Throws<ConstructionException>(() => read.DraftBlock());
 
         Assert.Equal((DiagnosticCode.DraftDiffers, "back"), (refusal.Code, refusal.Landmark));
-        Assert.InRange(refusal.Measured!.Value.Millimeters, 0.05, 4.0);
+        Assert.InRange(refusal.Measured!.Value.Millimeters, 0.05, 1.0);
         Assert.Equal(0.01, refusal.Allowed!.Value.Millimeters);
         Assert.Contains("allowed is 0.01 mm", refusal.Message);
         SkirtBlock block = read.ToBuilder().Draft();
-        Assert.Equal(29.4, block.HipEase.Millimeters);
+        Assert.Equal(23.4, block.HipEase.Millimeters);
     }
 
     [Fact]
@@ -208,4 +198,11 @@ public class JsonContentTests
 
         Assert.Equal("hip girth", refusal.Landmark);
     }
+
+    private static JsonNode? Turned(JsonNode? node) => node switch
+    {
+        NodeObject properties => new NodeObject(properties.Reverse().Select(pair => KeyValuePair.Create(pair.Key, Turned(pair.Value)))),
+        JsonArray entries => new JsonArray(entries.Select(Turned).ToArray()),
+        _ => node?.DeepClone(),
+    };
 }

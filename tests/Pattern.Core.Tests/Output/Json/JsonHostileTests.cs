@@ -125,7 +125,7 @@ public class JsonHostileTests
     [InlineData("1.01e9")]
     public void FromJson_WithANumberBeyondAll_IsRefusedEverywhere(string text)
     {
-        foreach (JsonPlace place in Places.Where(place => place.Kind == JsonValueKind.Number))
+        foreach (JsonPlace place in Places.Where(place => place.Kind == JsonValueKind.Number && place.Pointer != "/version"))
         {
             DocumentFormatException fault = Refused(() => PatternDocument.FromJson(JsonPlaces.Replaced(Bytes, place.Start, place.End, text)), place.Pointer);
 

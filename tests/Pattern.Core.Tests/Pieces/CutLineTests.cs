@@ -145,6 +145,42 @@ public class CutLineTests
         }
     });
 
+    // A hem that bends around (0, 0) and square sides. Turned up along the curve, each point keeps its angle and lands as far inside the hem as it was outside; a point t below the
+    // tangent at the edge of a seam allowance a has the radius r = sqrt(a^2 + (R + t)^2) and lands 2 a (1 - R / r) from that edge.
+    [Theory]
+    [InlineData(600, 1.52)]
+    [InlineData(1200, 0.79)]
+    [InlineData(5000, 0.20)]
+    public void Corner_MirroredAtACurvedHem_FoldsOntoTheCutLineAsNearlyAsAnyCurveFolds(double radiusMm, double worstMm)
+    {
+        double half = 100 / radiusMm;
+        Point2D On(double radius, double angle) => At(radius * Math.Sin(angle), -radius * Math.Cos(angle));
+        Panel panel = Panel.Named(PanelName.Front)
+            .WithEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.From(On(radiusMm - 300, half)).LineTo(On(radiusMm - 300, -half)))
+            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(On(radiusMm - 300, -half)).LineTo(On(radiusMm, -half)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(On(radiusMm, -half)).ArcAround(At(0, 0), Angle.FromRadians(2 * half)))
+            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(On(radiusMm, half)).LineTo(On(radiusMm - 300, half)))
+            .Make();
+        PatternPiece piece = PatternPiece.From(panel).WithAllowance(Mm(12.7)).WithAllowance(EdgeName.Hem, Mm(38)).WithCorner(EdgeName.Hem, EdgeName.SideSeam, Corner.Mirrored);
+
+        PieceEdge side = piece.FindEdge(EdgeName.SideSeam);
+        CurvePath corner = piece.CutLine.SubPath(
+            piece.CutLine.LengthTo(piece.CutLine.ClosestTo(piece.FindEdge(EdgeName.Hem).CutLine.End)),
+            piece.CutLine.LengthTo(piece.CutLine.ClosestTo(side.CutLine.Start)));
+        double worst = 0;
+        foreach (Point2D p in corner.PointsAtEqualLengths(40))
+        {
+            double r = p.DistanceTo(At(0, 0)).Millimeters;
+            Point2D folded = At(0, 0) + (Vector2D.FromMillimeters(p.X.Millimeters, p.Y.Millimeters) * (((2 * radiusMm) - r) / r));
+            double off = side.CutLine.ClosestTo(folded).Distance.Millimeters;
+            Assert.Equal(2 * 12.7 * (1 - (radiusMm / r)), off, 1e-4);
+            worst = Math.Max(worst, off);
+        }
+
+        Assert.True(corner.Length > Mm(37));
+        Assert.Equal(worstMm, worst, 0.01);
+    }
+
     [Property(MaxTest = 60)]
     public Property Unfolded_OfAnySkirtFront_IsTheHalfAndItsImage() => Prop.ForAll(Skirts, any =>
     {

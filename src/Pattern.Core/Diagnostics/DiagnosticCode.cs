@@ -429,6 +429,9 @@ public enum DiagnosticCode
     /// <summary>A piece is wider than the cloth that it is to be cut from.</summary>
     PieceWiderThanCloth = 6012,
 
+    /// <summary>The cut line of an edge with darts comes nearer to another edge than the narrower allowance of the two.</summary>
+    CutLineTooNear = 6013,
+
     /// <summary>A drawing or a file was asked for without pieces.</summary>
-    NoPieces = 6013,
+    NoPieces = 6014,
 }

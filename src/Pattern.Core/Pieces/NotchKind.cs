@@ -9,6 +9,9 @@ public enum NotchKind
     /// <summary>The end of a dart leg.</summary>
     DartLeg,
 
-    /// <summary>Where an edge is folded: the end of the centre fold or of a hem.</summary>
+    /// <summary>The end of the fold of the cloth.</summary>
     Fold,
+
+    /// <summary>Where a hem is turned up, on the edge beside it: at the line of its fold, drawn on to the cut line. Common practice: a single cut.</summary>
+    Hem,
 }

@@ -39,8 +39,13 @@ internal sealed class PieceMarks
     internal PieceNotch[] Notches()
     {
         var notches = new List<PieceNotch>();
-        foreach (EdgeCut edge in _cut.Edges)
+        int count = _cut.Edges.Length;
+        for (int i = 0; i < count; i++)
         {
+            EdgeCut edge = _cut.Edges[i];
+            EdgeCut before = _cut.Edges[(i + count - 1) % count];
+            EdgeCut after = _cut.Edges[(i + 1) % count];
+            AddHemFold(notches, i, before, edge.Edge.Start, before.Edge.Stretches[before.Edge.Stretches.Count - 1].EndDirection, 0);
             notches.AddRange(_panel.Notches.Where(n => n.Edge == edge.Edge.Name).OrderBy(n => n.FromStartMm).Select(n => Match(n, edge)));
             foreach (Dart dart in edge.Edge.Darts)
             {
@@ -54,6 +59,8 @@ internal sealed class PieceMarks
                 notches.Add(AtFoldEnd(edge, edge.First.At(edge.First.From), edge.Edge.Start, 0));
                 notches.Add(AtFoldEnd(edge, edge.Last.At(edge.Last.To), edge.Edge.End, edge.Edge.SewnLengthMm()));
             }
+
+            AddHemFold(notches, i, after, edge.Edge.End, after.Edge.Stretches[0].StartDirection.Reversed, edge.Edge.SewnLengthMm());
         }
 
         return [.. notches];
@@ -115,6 +122,24 @@ internal sealed class PieceMarks
     private static PieceNotch AtFoldEnd(EdgeCut edge, in Point2D onCut, in Point2D onSeam, double sewnMm)
         => new(NotchKind.Fold, edge.Edge.Name, sewnMm, onSeam, [Inward(onCut, onSeam, onCut.DistanceMm(onSeam))]);
 
+    // Common practice, no source: a single cut on the edge beside a hem, where the line of its fold, drawn on straight, meets the cut line of that edge. Where
+    // the corner points into the piece, or the point of the allowance is cut off before the line meets it, there is no such place.
+    private void AddHemFold(List<PieceNotch> notches, int index, EdgeCut hem, in Point2D corner, Direction outward, double sewnMm)
+    {
+        EdgeCut edge = _cut.Edges[index];
+        bool isFolded = hem.Edge.Role == EdgeRole.Hem && hem.AllowanceMm > 0;
+        if (!isFolded || edge.Edge.Role == EdgeRole.Hem || edge.IsOnFold)
+        {
+            return;
+        }
+
+        Direction along = sewnMm == 0 ? edge.Edge.Stretches[0].StartDirection : edge.Edge.Stretches[edge.Edge.Stretches.Count - 1].EndDirection;
+        if ((_hand > 0 ? along.TurnedRight : along.TurnedLeft).Dot(outward.TimesMm(1)) > 0 && TryOnLine(_cut.Lines[index], corner, outward, out Point2D onCut))
+        {
+            notches.Add(new PieceNotch(NotchKind.Hem, edge.Edge.Name, sewnMm, corner, [Inward(onCut, corner, edge.AllowanceMm)]));
+        }
+    }
+
     private static LineSegment Inward(in Point2D onCut, in Point2D onSeam, double allowanceMm)
     {
         double away = onCut.DistanceMm(onSeam);
@@ -122,12 +147,15 @@ internal sealed class PieceMarks
         return away <= CheckList.ToleranceMm ? new LineSegment(onCut, onCut) : new LineSegment(onCut, onCut + ((onSeam - onCut) * (depth / away)));
     }
 
-    private Point2D OnCutLine(in Point2D onSeam, in Direction outward)
+    private Point2D OnCutLine(in Point2D onSeam, in Direction outward) => TryOnLine(_cut.Outline, onSeam, outward, out Point2D point) ? point : onSeam;
+
+    // The first point of a line that is met from the seam line outwards.
+    private static bool TryOnLine(CurvePath line, in Point2D onSeam, in Direction outward, out Point2D point)
     {
         const double onLineMm = 1e-6;
         double nearest = double.PositiveInfinity;
-        Point2D point = onSeam;
-        foreach (PathIntersection hit in _cut.Outline.IntersectionsWith(Line.From(onSeam, outward)).Points)
+        point = default;
+        foreach (PathIntersection hit in line.IntersectionsWith(Line.From(onSeam, outward)).Points)
         {
             if (hit.SecondParameter > -onLineMm && hit.SecondParameter < nearest)
             {
@@ -136,6 +164,6 @@ internal sealed class PieceMarks
             }
         }
 
-        return point;
+        return nearest < double.PositiveInfinity;
     }
 }

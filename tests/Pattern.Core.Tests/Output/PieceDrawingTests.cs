@@ -159,7 +159,7 @@ public class PieceDrawingTests
     }
 
     [Fact]
-    public void Draw_NoPieces_IsRefused() => Assert.Contains("PC6013", Assert.Throws<ArgumentException>(() => PieceSet.Of().Draw()).Message);
+    public void Draw_NoPieces_IsRefused() => Assert.Contains("PC6014", Assert.Throws<ArgumentException>(() => PieceSet.Of().Draw()).Message);
 
     [Fact]
     public void SheetWidth_OutsideItsRange_IsRefused()

@@ -41,7 +41,8 @@ internal readonly struct CornerJoint
         if (Math.Abs(_turnRad) > Math.PI - NeedleRad)
         {
             // Straight back: whether that is a needle or a slit shows a little away from the corner only.
-            _turnRad = hand * Chord(before.Edge, isLast: true).TurnRadTo(Chord(after.Edge, isLast: false));
+            double beyondRad = hand * Chord(before.Edge, isLast: true).TurnRadTo(Chord(after.Edge, isLast: false));
+            _turnRad += beyondRad * _turnRad < 0 ? 2 * Math.PI * Math.Sign(beyondRad) : 0;
         }
     }
 

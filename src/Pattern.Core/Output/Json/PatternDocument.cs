@@ -10,8 +10,9 @@ using Pattern.Core.Pieces;
 namespace Pattern.Core.Output;
 
 /// <summary>A body, how its block was drafted, the panels of the block and the pieces made from it: what a pattern file holds. Immutable.</summary>
-/// <remarks>Written as JSON and read again, every number is the same to its last bit, and the text the same to its last character. The panels are those that were
-/// drafted when the document was made: reading draws nothing anew, so that a pattern stays what it was with a later version of the library.</remarks>
+/// <remarks>Written as JSON and read again, every number of body, options, panels and pieces is the same to its last bit; with the same build of the library the text is the
+/// same to its last character. The panels are those that were drafted when the document was made: reading drafts nothing anew, so that a pattern stays what it was with a
+/// later version.</remarks>
 /// <example><code>
 /// PatternDocument document = PatternDocument.Of(block, SkirtPattern.From(block));
 /// string json = document.ToJson();

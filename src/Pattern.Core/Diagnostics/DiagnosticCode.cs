@@ -392,4 +392,7 @@ public enum DiagnosticCode
 
     /// <summary>A piece is wider than the cloth that it is to be cut from.</summary>
     PieceWiderThanCloth = 6012,
+
+    /// <summary>The cut line of an edge with darts comes nearer to another edge than the narrower allowance of the two.</summary>
+    CutLineTooNear = 6013,
 }

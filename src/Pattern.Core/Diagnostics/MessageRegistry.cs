@@ -131,6 +131,7 @@ internal static class MessageRegistry
         [DiagnosticCode.AllowanceOutOfRange] = (Severity.Error, "The seam allowance on {0} of panel {1} is {2}; allowed is {3} to {4}. Look at its sign and its unit."),
         [DiagnosticCode.EdgeVanishes] = (Severity.Error, "Nothing is left of edge {0} on panel {1} at a seam allowance of {2}: the cut lines beside it, or the legs of its darts drawn on, meet before it begins. With all allowances narrowed alike it could have {3}."),
         [DiagnosticCode.CutLineCrosses] = (Severity.Error, "The cut line of panel {0} would cross itself at {1}, at edge {2}, whose seam allowance is {3}. With all allowances narrowed alike it could have {4}."),
+        [DiagnosticCode.CutLineTooNear] = (Severity.Error, "Beside a dart the cut line of panel {0} would come within {1} of edge {2} at {3}; {4} are needed there. Move the dart away from the corner, press it the other way, or narrow all allowances alike to {5}."),
         [DiagnosticCode.SeamLineCrosses] = (Severity.Error, "The seam line of panel {0} crosses or touches itself at {1}, at edge {2}, so no cut line goes around it. Look at the panel."),
         [DiagnosticCode.CornerBetweenStrangers] = (Severity.Error, "Edges {0} and {1} of panel {2} do not meet, so they have no corner. Name two edges that follow one another."),
         [DiagnosticCode.FoldNotStraight] = (Severity.Error, "Edge {0} of panel {1} cannot lie on the fold: it is {2} off a straight line, allowed is {3}, or a dart stands on it. Cut two and sew a seam there."),

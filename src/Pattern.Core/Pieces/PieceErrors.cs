@@ -29,6 +29,22 @@ internal static class PieceErrors
             Allowed = Length.FromMillimeters(allowedMm),
         };
 
+    internal static ConstructionException TooNear(PanelName panel, in Point2D at, EdgeName edge, double nearestMm, double neededMm, double allowedMm)
+        => new(
+            DiagnosticCode.CutLineTooNear,
+            panel,
+            Length.FromMillimeters(nearestMm),
+            edge,
+            at,
+            Length.FromMillimeters(neededMm),
+            Length.FromMillimeters(allowedMm))
+        {
+            Step = Step,
+            Landmark = edge.Text,
+            Measured = Length.FromMillimeters(neededMm),
+            Allowed = Length.FromMillimeters(allowedMm),
+        };
+
     internal static ConstructionException SeamCrosses(Panel panel, CurvePath seamLine)
     {
         Point2D at = FirstCrossing(seamLine);

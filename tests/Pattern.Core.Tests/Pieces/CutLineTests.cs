@@ -37,6 +37,18 @@ public class CutLineTests
         from corner in Gen.Elements(Kinds)
         select ((recipe with { DartCount = 0 }).Make(), allowance, corner)).ToArbitrary();
 
+    /// <summary>Panels of any shape with one dart, within 60 mm of an end of its edge where it has room there, and an allowance for all edges.</summary>
+    private static Arbitrary<(Panel Panel, double AllowanceMm)> PanelsWithADart { get; } = (
+        from recipe in AnyPanel.Recipes
+        from edge in Gen.Choose(0, 1000)
+        from away in Bodies.Range(2, 60)
+        from intake in Bodies.Range(3, 40)
+        from length in Bodies.Range(20, 120)
+        from atEnd in Gen.Elements(false, true)
+        from toward in Gen.Elements(Toward.Centre, Toward.Side)
+        from allowance in Bodies.Range(2, 45)
+        select (WithDart((recipe with { DartCount = 0 }).Make(), edge, away, intake, length, atEnd, toward), allowance)).ToArbitrary();
+
     // No line nearer to the seam than the allowance, and none that crosses itself; or a refusal that says what would do.
     [Property(MaxTest = 200)]
     public Property CutLine_OfAnyPanelWithoutDarts_KeepsItsWidthAndIsSimple() => Prop.ForAll(PlainPanels, any =>
@@ -180,6 +192,24 @@ public class CutLineTests
         Assert.True(corner.Length > Mm(37));
         Assert.Equal(worstMm, worst, 0.01);
     }
+
+    // A dart anywhere on an edge, and close to its corners above all: no line comes nearer to a seam than the allowance, or the piece is refused.
+    [Property(MaxTest = 200)]
+    public Property CutLine_OfAnyPanelWithADartNearACorner_KeepsItsWidth() => Prop.ForAll(PanelsWithADart, any =>
+    {
+        PatternPiece piece = PatternPiece.From(any.Panel).WithAllowance(Mm(any.AllowanceMm));
+        try
+        {
+            CurvePath cut = piece.CutLine;
+            Assert.All(Samples(cut), p => Assert.True(
+                piece.SeamLine.ClosestTo(p).Distance.Millimeters >= any.AllowanceMm - ToleranceMm,
+                $"{piece.SeamLine.ClosestTo(p).Distance.Millimeters} mm at {p}"));
+        }
+        catch (ConstructionException refusal)
+        {
+            Assert.True(refusal.Code is DiagnosticCode.SeamLineCrosses or DiagnosticCode.DartWiderThanStretch || refusal.Allowed < refusal.Measured, refusal.Message);
+        }
+    });
 
     [Property(MaxTest = 60)]
     public Property Unfolded_OfAnySkirtFront_IsTheHalfAndItsImage() => Prop.ForAll(Skirts, any =>
@@ -326,6 +356,20 @@ public class CutLineTests
 
         Assert.Equal(DiagnosticCode.SeamLineCrosses, refusal.Code);
         Assert.Equal("armhole", refusal.Landmark);
+    }
+
+    private static Panel WithDart(Panel panel, int index, double awayMm, double intakeMm, double lengthMm, bool atEnd, Toward toward)
+    {
+        PanelEdge edge = panel.Edges[index % panel.Edges.Count];
+        try
+        {
+            return panel.TakeInDart(edge.Name.At(atEnd ? edge.SewnLength - Mm(awayMm) : Mm(awayMm)), Mm(intakeMm), Mm(lengthMm), toward);
+        }
+        catch (ConstructionException)
+        {
+            // No room for it there.
+            return panel;
+        }
     }
 
     private static PatternPiece AllCorners(PatternPiece piece, Corner corner)

@@ -12,6 +12,9 @@ internal sealed class CutLine
     // The farthest that a corner's point or the mirror image of an allowance lies from the end of an edge, in widest allowances.
     private const double Reach = 8;
 
+    // How closely it is looked whether a dart's allowance comes too near to another edge.
+    private const int SamplesPerSegment = 24;
+
     private CutLine(EdgeCut[] edges, CurvePath[] lines, CurvePath outline)
     {
         Edges = edges;
@@ -85,13 +88,52 @@ internal sealed class CutLine
         CurvePath outline = CurvePath.FromSegments(all).Closed();
         if (outline.IsSimple())
         {
-            fault = null;
-            return new CutLine(edges, lines, outline);
+            fault = TooNear(edges, lines);
+            return fault is null ? new CutLine(edges, lines, outline) : null;
         }
 
         Point2D at = PieceErrors.FirstCrossing(outline);
         EdgeName nearest = PieceErrors.NearestEdge(panel, at);
         fault = new CutFault(nearest, widths[panel.IndexOf(nearest)], at);
+        return null;
+    }
+
+    // The allowance of a dart is folded from that of its own edge and knows nothing of the next one. Where the panel bends around it there, it may come too near.
+    private static CutFault? TooNear(EdgeCut[] edges, CurvePath[] lines)
+    {
+        for (int i = 0; i < edges.Length; i++)
+        {
+            for (int k = 0; k < edges.Length && edges[i].Caps.Length > 0; k++)
+            {
+                double neededMm = Math.Min(edges[i].AllowanceMm, edges[k].AllowanceMm);
+                if (k != i && TooNear(lines[i], edges[k].Edge, neededMm) is { } fault)
+                {
+                    return fault;
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static CutFault? TooNear(CurvePath line, PanelEdge edge, double neededMm)
+    {
+        foreach (PathSegment segment in line.SegmentsRaw)
+        {
+            for (int i = 0; i <= SamplesPerSegment; i++)
+            {
+                Point2D at = segment.PointAtRaw((double)i / SamplesPerSegment);
+                foreach (CurvePath stretch in edge.Stretches)
+                {
+                    double nearestMm = neededMm - CheckList.ToleranceMm <= 0 || stretch.Bounds.DistanceMm(at) >= neededMm ? neededMm : stretch.ClosestTo(at).DistanceMm;
+                    if (nearestMm < neededMm - CheckList.ToleranceMm)
+                    {
+                        return new CutFault(edge.Name, neededMm, at, nearestMm);
+                    }
+                }
+            }
+        }
+
         return null;
     }
 

@@ -17,6 +17,7 @@ from ezdxf import bbox
 from ezdxf.lldxf.encoding import decode_dxf_unicode
 
 CLOSE_MM = 0.05
+VERTEX_MM = 0.0011
 MM_PER_UNIT = {"mm": 1.0, "in": 25.4}
 INSUNITS = {"mm": 4, "in": 1}
 MEASUREMENT = {"mm": 1, "in": 0}
@@ -98,6 +99,9 @@ def compare_block(document, row, where):
     for notch in on(block, "4", "POINT"):
         distance = min(segment_distance(notch.dxf.location, a, b) for a, b in zip(points, points[1:] + points[:1]))
         check(distance * mm <= CLOSE_MM, f"{where}: a notch lies {distance * mm:.4f} mm off the boundary")
+        if notch.dxf.thickness:
+            vertex = min((notch.dxf.location - p).magnitude for p in points)
+            check(vertex * mm <= VERTEX_MM, f"{where}: a notch lies {vertex * mm:.4f} mm from the next vertex of the boundary")
     texts = [e.dxf.text for e in on(block, "15", "TEXT")]
     check(any(t.startswith("Piece Name: ") for t in texts) and any(t.startswith("Size: ") for t in texts), f"{where}: texts are {texts}")
     if row["block"] == "back_gr-er":

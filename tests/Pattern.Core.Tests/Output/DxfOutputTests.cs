@@ -64,21 +64,65 @@ public class DxfOutputTests
         });
     }
 
-    // A rectangle of 100 by 200 mm with 10 mm all around: closed forms.
+    // A rectangle of 100 by 200 mm with 10 mm all around: closed forms. The cut line has two vertices more, one at each notch of the hem, which turn nothing.
     [Fact]
-    public void ToDxf_Rectangle_HasFourTurnPointsOnEachLineAndNoCurvePoint()
+    public void ToDxf_Rectangle_HasFourTurnPointsOnEachLineAndAVertexAtEachNotch()
     {
         PatternPiece piece = PatternPiece.From(SamplePieces.Rectangle).WithAllowance(Length.FromMillimeters(10));
         List<DxfFile.Entity> block = DxfFile.Read(piece.ToDxf()).Blocks["back"];
 
         DxfFile.Entity boundary = Assert.Single(block, entity => entity.Layer == "1" && entity.Type == "POLYLINE");
         Assert.True(boundary.IsClosed);
-        Assert.Equal([(-10, 210), (110, 210), (110, -10), (-10, -10)], boundary.Vertices);
+        Assert.Equal([(-10, 210), (110, 210), (110, 0), (110, -10), (-10, -10), (-10, 0)], boundary.Vertices);
         Assert.Equal([(0, 200), (100, 200), (100, 0), (0, 0)], Assert.Single(block, entity => entity.Layer == "14").Vertices);
         Assert.Equal(
             [(-10, 210), (110, 210), (110, -10), (-10, -10), (0, 200), (100, 200), (100, 0), (0, 0)],
             block.Where(entity => entity.Layer == "2").Select(entity => entity.At(10)));
-        Assert.DoesNotContain(block, entity => entity.Layer == "3");
+        Assert.Equal([(110, 0), (-10, 0)], block.Where(entity => entity.Layer == "3").Select(entity => entity.At(10)));
+    }
+
+    // The longest text of release 12 has 255 characters, escapes included (DXF reference; from memory).
+    [Fact]
+    public void ToDxf_LongTexts_AreSplitAndLoseNothing()
+    {
+        string words = string.Join(" ", Enumerable.Repeat("Shakespeare's wardrobe", 40));
+        string chinese = new('\u674E', 60);
+        var mark = TextMark.Of(words, Point2D.Origin, Length.FromMillimeters(5), Angle.FromDegrees(90), TextAlignment.Middle, TextWeight.Regular, Ink.Strong);
+        var drawing = Drawing.Of("t", "d", BoundingBox.Around(Point2D.Origin, Point2D.FromMillimeters(10, 10)), [DrawingLayer.Of(LayerName.Names, [mark])]);
+        PatternPiece piece = SamplePieces.WithTradeAllowances(SamplePieces.Rectangle).WithLabel(PieceLabel.For(chinese));
+
+        DxfFile.Entity[] drawn = [.. DxfFile.Read(drawing.ToDxf()).Entities];
+        var pattern = DxfFile.Read(piece.ToDxf());
+        string[] label = [.. pattern.Blocks.Values.Single().Where(entity => entity.Type == "TEXT").Select(entity => entity.Text(1))];
+
+        Assert.All(drawn.Select(entity => entity.Text(1)).Concat(label).Concat(pattern.Texts()), text => Assert.InRange(text.Length, 1, 255));
+        Assert.Equal(words, string.Join(" ", drawn.Select(entity => entity.Text(1))));
+        Assert.Equal(60, string.Concat(label).Split(@"\U+674E").Length - 1);
+
+        // Turned by a quarter, the next line stands to the right.
+        Assert.All(drawn.Zip(drawn.Skip(1)), pair => Assert.Equal(6.5, pair.Second.Number(10) - pair.First.Number(10), 3));
+    }
+
+    // A letter is taken to be as wide as it is high: no letter of the format's own font is wider.
+    [Theory]
+    [InlineData(100, true)]
+    [InlineData(20, false)]
+    public void ToDxf_TextsOfAPiece_StayInItsBoxDownToTypeOfOneAndAHalfMillimetres(double widthMm, bool fits)
+    {
+        Panel panel = SamplePieces.Quad((0, 200), (widthMm, 200), (widthMm, 0), (0, 0));
+        PatternPiece piece = PatternPiece.From(panel).WithAllowance(Length.FromMillimeters(10)).Cut(2, ClothName.Main)
+            .WithInternalLine("hip line", InternalLineKind.Level, CurvePath.FromLine(LineSegment.Between(Point2D.FromMillimeters(widthMm, 90), Point2D.FromMillimeters(0, 90))));
+
+        DxfFile.Entity[] texts = [.. DxfFile.Read(piece.ToDxf()).Blocks.Values.Single().Where(entity => entity.Type == "TEXT")];
+
+        Assert.All(texts, text =>
+        {
+            double height = text.Number(40);
+            double end = text.Number(10) + (height * text.Text(1).Length);
+            Assert.InRange(height, 1.5, 4);
+            Assert.InRange(text.Number(10), -10, widthMm + 10);
+            Assert.True(fits ? end <= widthMm + 10 + 0.001 : height < 4);
+        });
     }
 
     [Fact]
@@ -404,6 +448,7 @@ public class DxfOutputTests
             AssertAt(cut.Start, notch.At(10), mmPerUnit);
             if (notch.Has(39))
             {
+                Assert.True(boundary.Vertices.Min(vertex => DxfFile.Entity.Distance(vertex, notch.At(10))) * mmPerUnit <= 0.0011, "A notch is no vertex of the boundary.");
                 double depth = notch.Number(39);
                 double angle = notch.Number(50) * Math.PI / 180;
                 AssertAt(cut.End, (notch.Number(10) + (depth * Math.Cos(angle)), notch.Number(20) + (depth * Math.Sin(angle))), mmPerUnit);

@@ -9,6 +9,7 @@ namespace Pattern.Core.Output;
 internal sealed class DrawingDxfWriter
 {
     private const double CapitalHeight = 0.7;
+    private const double LineSpacing = 1.3;
 
     private readonly Drawing _drawing;
     private readonly DxfText _text;
@@ -107,13 +108,21 @@ internal sealed class DrawingDxfWriter
         }
     }
 
+    // What is too long for one text goes on in others below it.
     private void WriteText(string layer, TextMark mark)
     {
-        DxfPolyline.Attributes(_text.Entity("TEXT", layer), null, Colour(mark.Ink)).At(10, mark.Anchor)
-            .LengthOf(40, mark.SizeMm * CapitalHeight).Words(1, mark.Text).Degrees(50, mark.AngleRad * 180 / Math.PI);
-        if (mark.Alignment != TextAlignment.Start)
+        Vector2D down = Direction.FromRadians(mark.AngleRad).TurnedRight.TimesMm(mark.SizeMm * LineSpacing);
+        Point2D at = mark.Anchor;
+        foreach (string words in DxfWords.Split(mark.Text))
         {
-            _text.Whole(72, mark.Alignment == TextAlignment.Middle ? 1 : 2).At(11, mark.Anchor);
+            DxfPolyline.Attributes(_text.Entity("TEXT", layer), null, Colour(mark.Ink)).At(10, at)
+                .LengthOf(40, mark.SizeMm * CapitalHeight).Words(1, words).Degrees(50, mark.AngleRad * 180 / Math.PI);
+            if (mark.Alignment != TextAlignment.Start)
+            {
+                _text.Whole(72, mark.Alignment == TextAlignment.Middle ? 1 : 2).At(11, at);
+            }
+
+            at += down;
         }
     }
 }

@@ -18,6 +18,9 @@ internal sealed class DxfBlock
     private const double LineSpacing = 1.6;
     private const double FromGrainMm = 6;
 
+    // What can still be read on cloth or card. Common practice, no source.
+    private const double SmallestTypeMm = 1.5;
+
     private DxfBlock(PatternPiece piece, CutCount? cut, string name)
     {
         Piece = piece;
@@ -61,7 +64,7 @@ internal sealed class DxfBlock
     internal void Write(DxfText text)
     {
         text.Entity("BLOCK", DxfLayers.Boundary).Word(2, Name).Whole(70, 0).At(10, 0, 0).Word(3, Name);
-        WriteLine(text, DxfLayers.Boundary, Piece.CutLine);
+        WriteLine(text, DxfLayers.Boundary, Piece.CutLine, Piece.Notches.SelectMany(notch => notch.Cuts).Where(cut => text.Units.Steps(cut.LengthMm) > 0).Select(cut => cut.Start));
         WriteLine(text, DxfLayers.SewLine, Piece.SeamLine);
         WriteNotches(text);
         foreach (PieceEdge edge in Piece.Edges.Where(edge => edge.IsOnFold))
@@ -125,7 +128,7 @@ internal sealed class DxfBlock
         return free;
     }
 
-    private static void WriteLine(DxfText text, string layer, CurvePath path)
+    private static void WriteLine(DxfText text, string layer, CurvePath path, IEnumerable<Point2D>? marks = null)
     {
         if (path.SegmentsRaw.Length == 1 && path.SegmentsRaw[0].Kind == PathSegmentKind.Line)
         {
@@ -134,6 +137,11 @@ internal sealed class DxfBlock
         }
 
         var polyline = new DxfPolyline(path, text.Units);
+        foreach (Point2D mark in marks ?? [])
+        {
+            polyline.Include(mark);
+        }
+
         polyline.Write(text, layer);
         for (int i = 0; i < polyline.Points.Count; i++)
         {
@@ -180,6 +188,9 @@ internal sealed class DxfBlock
             y = block.Bounds.TopMm - typeMm;
         }
 
+        lines = [.. lines.SelectMany(DxfWords.Split)];
+        typeMm = Fitted(typeMm, lines);
+        x = Indented(x, typeMm, lines);
         foreach (string line in lines)
         {
             text.Label(DxfLayers.Annotation, new Point2D(x, y), typeMm, 0, line);
@@ -188,9 +199,23 @@ internal sealed class DxfBlock
 
         foreach (InternalLine line in Piece.InternalLines)
         {
-            text.Label(DxfLayers.Annotation, line.Path.Start, TypeMm, 0, "Annotation: " + line.Name);
+            List<string> words = [.. DxfWords.Split("Annotation: " + line.Name)];
+            double sizeMm = Fitted(TypeMm, words);
+            Point2D at = line.Path.Start;
+            for (int i = 0; i < words.Count; i++)
+            {
+                text.Label(DxfLayers.Annotation, new Point2D(Indented(at.XMm, sizeMm, words), at.YMm - (i * sizeMm * LineSpacing)), sizeMm, 0, words[i]);
+            }
         }
     }
+
+    // The type in which the longest line is no wider than the piece; the standard type where there is room for it.
+    private double Fitted(double typeMm, List<string> lines)
+        => Math.Max(Math.Min(typeMm, SmallestTypeMm), Math.Min(typeMm, (Piece.Bounds.RightMm - Piece.Bounds.LeftMm) / DxfWords.WidestEms(lines)));
+
+    // Where lines begin, so that the longest one ends inside the box around the piece if there is room for it.
+    private double Indented(double x, double typeMm, List<string> lines)
+        => Math.Max(Piece.Bounds.LeftMm, Math.Min(x, Piece.Bounds.RightMm - (typeMm * DxfWords.WidestEms(lines))));
 
     private IEnumerable<string> Annotations()
     {

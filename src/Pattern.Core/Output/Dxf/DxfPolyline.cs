@@ -10,6 +10,9 @@ internal sealed class DxfPolyline
     // Half a degree: far above what fitted parallels leave at their joints, far below any corner that is sewn or cut.
     private const double LeastCornerRad = Math.PI / 360;
 
+    // What lies this near to a vertex is found there; the finest tolerance that can be asked for.
+    private const double AtVertexMm = 0.001;
+
     private readonly List<Point2D> _points = [];
     private readonly List<bool> _turns = [];
     private readonly DxfUnits _units;
@@ -39,6 +42,25 @@ internal sealed class DxfPolyline
             _turns[0] |= _turns[_points.Count - 1];
             _points.RemoveAt(_points.Count - 1);
             _turns.RemoveAt(_turns.Count - 1);
+        }
+    }
+
+    /// <summary>Makes a point of the path a vertex, unless it is one.</summary>
+    internal void Include(in Point2D onPath)
+    {
+        int count = _points.Count;
+        int place = 0;
+        double nearest = double.PositiveInfinity;
+        for (int i = 0; i < (IsClosed ? count : count - 1); i++)
+        {
+            double awayMm = new LineSegment(_points[i], _points[(i + 1) % count]).ClosestTo(onPath).DistanceMm;
+            (nearest, place) = awayMm < nearest ? (awayMm, i) : (nearest, place);
+        }
+
+        if (Math.Min(onPath.DistanceMm(_points[place]), onPath.DistanceMm(_points[(place + 1) % count])) > AtVertexMm)
+        {
+            _points.Insert(place + 1, onPath);
+            _turns.Insert(place + 1, false);
         }
     }
 

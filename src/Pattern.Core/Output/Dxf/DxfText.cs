@@ -34,8 +34,7 @@ internal sealed class DxfText
     internal DxfText Words(int code, string words)
     {
         Code(code);
-        Escape(words);
-        _text.Append(LineEnd);
+        _text.Append(DxfWords.Escaped(words)).Append(LineEnd);
         return this;
     }
 
@@ -113,47 +112,4 @@ internal sealed class DxfText
         string digits = (steps % stepsPerUnit).ToString(CultureInfo.InvariantCulture).PadLeft(decimals, '0').TrimEnd('0');
         _text.Append(digits.Length == 0 ? "0" : digits);
     }
-
-    // The format's own escapes: \U+XXXX for what is not ASCII, a blank after a caret, which else begins a control code, and %%% for a
-    // percent sign beside another one, which else begin the code of a symbol.
-    private void Escape(string words)
-    {
-        for (int i = 0; i < words.Length; i++)
-        {
-            char c = words[i];
-            bool isPair = char.IsHighSurrogate(c) && i + 1 < words.Length && char.IsLowSurrogate(words[i + 1]);
-            if (isPair)
-            {
-                Unicode(c);
-                Unicode(words[++i]);
-            }
-            else if (c is '\t' or '\n' or '\r')
-            {
-                _text.Append(' ');
-            }
-            else if (c < ' ' || char.IsSurrogate(c) || c is >= '\u007F' and < '\u00A0')
-            {
-                // What cannot be printed is shown as the sign for "unreadable".
-                Unicode('\uFFFD');
-            }
-            else if (c > '~' || c == '\\')
-            {
-                Unicode(c);
-            }
-            else if (c == '^')
-            {
-                _text.Append("^ ");
-            }
-            else if (c == '%' && ((i > 0 && words[i - 1] == '%') || (i + 1 < words.Length && words[i + 1] == '%')))
-            {
-                _text.Append("%%%");
-            }
-            else
-            {
-                _text.Append(c);
-            }
-        }
-    }
-
-    private void Unicode(char c) => _text.Append("\\U+").Append(((int)c).ToString("X4", CultureInfo.InvariantCulture));
 }

@@ -46,7 +46,7 @@ internal sealed class PatternDxfWriter
 
     internal string Write()
     {
-        string[] facts = [.. Facts()];
+        string[] facts = [.. Facts().SelectMany(DxfWords.Split)];
         Point2D[] places = Places(out BoundingBox bounds);
         bounds = bounds.Union(new BoundingBox(0, -LineStepMm * facts.Length, 0, 0));
         _text.Header(bounds).Section("TABLES").Table("LTYPE", 1)

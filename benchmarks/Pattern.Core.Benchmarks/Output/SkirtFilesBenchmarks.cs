@@ -8,29 +8,38 @@ using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Pdf;
+using Pattern.Core.Pieces;
 using SkiaSharp;
 using UnitsNet;
 using UnitsNet.Units;
 
 namespace Pattern.Core.Benchmarks.Output;
 
-/// <summary>Both panels of a skirt on 24 sheets of A4 and a map, on one sheet, and as SVG.</summary>
+/// <summary>Every file of one large skirt, in one run: its block on 24 sheets of A4 and a map, on one sheet and as SVG; its pieces as a drawing, SVG, DXF and JSON.</summary>
+/// <remarks>The block is drafted, and the lines of the pieces are worked out, beforehand: only the writing counts.</remarks>
 [MemoryDiagnoser]
-public class PdfBenchmarks
+public class SkirtFilesBenchmarks
 {
     private const int Sheets = 24;
 
     private static readonly TiledLayout Tiled = SheetLayout.TiledOn(PaperSize.A4);
 
     private Drawing _drawing = null!;
+    private PieceSet _pieces = null!;
+    private Drawing _sheet = null!;
+    private PatternDocument _document = null!;
 
     [GlobalSetup]
     public void Setup()
     {
-        _drawing = SkirtBlock.For(BodyMeasurements.In(LengthUnit.Inch)
+        SkirtBlock block = SkirtBlock.For(BodyMeasurements.In(LengthUnit.Inch)
             .Named("Rosalind")
             .With(BodyMeasurement.WaistGirth, "52")
-            .With(BodyMeasurement.HipGirth, "60")).WithLength(Tape.Inches("36 1/2")).Draft().Draw();
+            .With(BodyMeasurement.HipGirth, "60")).WithLength(Tape.Inches("36 1/2")).Draft();
+        _drawing = block.Draw();
+        _pieces = SkirtPattern.From(block, new SkirtPatternOptions { Label = PieceLabel.For("Act 2 skirt").ForWhom("Rosalind") });
+        _sheet = _pieces.Draw();
+        _document = PatternDocument.Of(block, _pieces);
         int count = Tiled.Tile(_drawing).SheetCount;
         if (count != Sheets)
         {
@@ -38,7 +47,8 @@ public class PdfBenchmarks
         }
 
         Console.WriteLine(
-            $"// {_drawing.Layers.Sum(layer => layer.Marks.Count)} marks. Bytes: tiled {TiledPdf().Length}, one sheet {SinglePdf().Length}, SVG {Svg().Length}, Skia {SkiaTiled().Length}");
+            $"// Marks: block {_drawing.Layers.Sum(layer => layer.Marks.Count)}, pieces {_sheet.Layers.Sum(layer => layer.Marks.Count)}. Bytes: tiled {TiledPdf().Length}, one sheet {SinglePdf().Length}, "
+            + $"SVG {Svg().Length}, Skia {SkiaTiled().Length}, pieces as SVG {PiecesSvg().Length}, DXF {PiecesDxf().Length}, JSON {Json().Length}");
     }
 
     [Benchmark(Baseline = true)]
@@ -53,6 +63,22 @@ public class PdfBenchmarks
 
     [Benchmark]
     public string Svg() => _drawing.ToSvg();
+
+    /// <summary>Laying out the sheet of pieces, and finding room for its words.</summary>
+    [Benchmark]
+    public Drawing DrawPieces() => _pieces.Draw();
+
+    [Benchmark]
+    public string PiecesSvg() => _sheet.ToSvg();
+
+    [Benchmark]
+    public string PiecesDxf() => _pieces.Pieces.ToDxf();
+
+    [Benchmark]
+    public string DrawingDxf() => _drawing.ToDxf();
+
+    [Benchmark]
+    public string Json() => _document.ToJson();
 
     /// <summary>A peer that does less: the lines and words of the drawing on the same sheets, without layers, marks or map, in the font of the system.</summary>
     [Benchmark]

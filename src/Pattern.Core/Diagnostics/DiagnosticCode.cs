@@ -348,6 +348,9 @@ public enum DiagnosticCode
     /// <summary>The pieces of an offset could not be joined.</summary>
     OffsetUnjoined = 3503,
 
+    /// <summary>A path lies so far out that numbers there are too coarse for the tolerance of an offset.</summary>
+    OffsetTooFine = 3504,
+
     /// <summary>A seam allowance is negative, or too wide for any garment.</summary>
     AllowanceOutOfRange = 6001,
 

@@ -144,6 +144,7 @@ internal static class MessageRegistry
         [DiagnosticCode.PathOpen] = (Severity.Error, "The path is open, so that nothing is inside or outside it. Close it first."),
         [DiagnosticCode.OffsetOfNothing] = (Severity.Error, "The path has no length, so that there is nothing beside it. Pass a path with a length."),
         [DiagnosticCode.OffsetVanishes] = (Severity.Error, "Nothing is left of the path when it is offset by {0}. Use a narrower offset."),
+        [DiagnosticCode.OffsetTooFine] = (Severity.Error, "The offset by {0} cannot be held to {1} for a path that reaches {2} from the origin; allowed is {3}. Look at its coordinates, move it nearer, or pass a coarser tolerance."),
         [DiagnosticCode.OffsetUnjoined] = (Severity.Error, "The offset by {0} does not join up near {1}. Use another width, or a coarser tolerance than {2}."),
 
         [DiagnosticCode.DxfUnitUnknown] = (Severity.Error, "A DXF file cannot be written in {0}. Use Millimeter or Inch."),

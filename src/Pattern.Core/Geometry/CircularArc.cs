@@ -70,9 +70,12 @@ public readonly partial struct CircularArc : IEquatable<CircularArc>
             double low = Math.Min(StartRad, StartRad + SweepRad);
             double high = Math.Max(StartRad, StartRad + SweepRad);
 
-            // The quarter points of the circle that the arc passes; a sweep is at most one turn, so at most five.
-            for (double quarter = Math.Ceiling(low / (Math.PI / 2)); quarter * (Math.PI / 2) <= high; quarter++)
+            // The quarter points of the circle that the arc passes; a sweep is at most one turn, so at most five. Counted by themselves, since one more than a
+            // huge angle is the same angle.
+            double first = Math.Ceiling(low / (Math.PI / 2));
+            for (int i = 0; i <= 4 && (first + i) * (Math.PI / 2) <= high; i++)
             {
+                double quarter = first + i;
                 Direction d = Direction.FromAngle(Angle.FromDegrees(90 * quarter));
                 box = box.Including(CentreXMm + (RadiusMm * d.X), CentreYMm + (RadiusMm * d.Y));
             }

@@ -339,6 +339,25 @@ public class PathOffsetTests
         }
     }
 
+    // Found by a hostile file: a fit asked to be closer than numbers of that size are apart halved for minutes.
+    [Theory]
+    [InlineData(1, -1e12, 10)]
+    [InlineData(1, 1e12, -10)]
+    [InlineData(3, 1e12, 10)]
+    [InlineData(3, -1e11, 10)]
+    [InlineData(5, -1e12, -10)]
+    public void Offset_CoordinatesTooLargeForTheTolerance_IsRefused(int coordinate, double value, double widthMm)
+    {
+        double[] c = [100, 0, 70, -1.0 / 3, 30, 0.3, 0, 0];
+        c[coordinate] = value;
+        CurvePath far = CurvePath.FromCubic(new CubicBezier(new(c[0], c[1]), new(c[2], c[3]), new(c[4], c[5]), new(c[6], c[7])));
+
+        var refusal = Assert.Throws<ConstructionException>(() => far.Offset(Mm(widthMm), OffsetJoin.Round));
+
+        Assert.Equal(DiagnosticCode.OffsetTooFine, refusal.Code);
+        Assert.True(refusal.Measured > refusal.Allowed);
+    }
+
     private static Nts.Geometry Buffer(CurvePath outline, double widthMm)
     {
         var polygon = new Nts.Polygon(new Nts.LinearRing(Chords(outline, 200).ToArray()));

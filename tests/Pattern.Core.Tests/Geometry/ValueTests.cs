@@ -179,6 +179,18 @@ public class ValueTests
         Assert.Throws<ArgumentOutOfRangeException>(() => CircularArc.FromCentre(P(0, 0), Length.FromMillimeters(1), Angle.Zero, Angle.FromDegrees(361)));
     }
 
+    // One more than an angle of that size is the same angle: counting its quarters must end all the same.
+    [Theory]
+    [InlineData(1e17)]
+    [InlineData(-1e300)]
+    public void Bounds_OfAnArcThatStartsAtAHugeAngle_AreThoseOfItsCircleAtMost(double startRad)
+    {
+        BoundingBox box = CircularArc.FromCentre(Point2D.Origin, Length.FromMillimeters(10), Angle.FromRadians(startRad), Angle.FromRadians(1)).Bounds;
+
+        Assert.InRange(box.Width.Millimeters, 0, 20.001);
+        Assert.InRange(box.Height.Millimeters, 0, 20.001);
+    }
+
     [Theory]
     [InlineData(10)]
     [InlineData(170)]

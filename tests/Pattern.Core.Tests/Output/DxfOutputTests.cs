@@ -305,7 +305,7 @@ public class DxfOutputTests
     [Fact]
     public void ToDxf_WithoutPieces_IsRefused()
     {
-        Assert.Contains("PC7201", Assert.Throws<ArgumentException>(() => Array.Empty<PatternPiece>().ToDxf()).Message);
+        Assert.Contains("PC6014", Assert.Throws<ArgumentException>(() => Array.Empty<PatternPiece>().ToDxf()).Message);
         Assert.Throws<ArgumentNullException>(() => ((PatternPiece[])null!).ToDxf());
         Assert.Throws<ArgumentNullException>(() => ((PatternPiece)null!).ToDxf());
         Assert.Throws<ArgumentNullException>(() => ((Drawing)null!).ToDxf());

@@ -20,7 +20,7 @@ public sealed partial class CurvePath
     /// <param name="width">Positive to the left of the way the path runs: inside a counter-clockwise outline. Negative to the right.</param>
     /// <param name="join">How the parts meet at corners that point away from the offset.</param>
     /// <exception cref="InvalidOperationException">The path has no length.</exception>
-    /// <exception cref="ConstructionException">Nothing is left at this width.</exception>
+    /// <exception cref="ConstructionException">Nothing is left at this width, or coordinates are too large for the tolerance: beyond 1,000 km at 0.001 mm.</exception>
     [Pure]
     public PathOffset Offset(Length width, OffsetJoin join) => OffsetBuilder.Build(
         this, Guard.Millimetres(width, nameof(width)), (OffsetJoin)Guard.Choice((int)join, 3, nameof(join)), OffsetToleranceMm);
@@ -31,7 +31,7 @@ public sealed partial class CurvePath
     /// <param name="tolerance">How far a fitted curve may be from the true parallel; from 0.0000001 mm to 10 mm.</param>
     /// <exception cref="InvalidOperationException">The path has no length.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is out of range, or a value is not finite.</exception>
-    /// <exception cref="ConstructionException">Nothing is left at this width.</exception>
+    /// <exception cref="ConstructionException">Nothing is left at this width, or coordinates are too large for the tolerance: beyond 1,000 km at 0.001 mm.</exception>
     [Pure]
     public PathOffset Offset(Length width, OffsetJoin join, Length tolerance) => OffsetBuilder.Build(
         this,

@@ -11,6 +11,8 @@ internal sealed class OffsetBuilder
     // Half as much again as was found at eleven places: what an error between these may reach.
     private const double Caution = 1.5;
 
+    // In steps between two neighbouring numbers of the size of the coordinates: a fit that is to be closer than this halves for ever.
+    private const double LeastTolerance = 4096 * 2.220446049250313e-16;
 
     // Of coordinates: nearer than this to a cusp, headings and curvature are made of rounding.
     private const double LeastShare = 1e-10;
@@ -41,6 +43,16 @@ internal sealed class OffsetBuilder
         BoundingBox box = _source.Bounds;
         double magnitude = Math.Max(
             Math.Max(Math.Abs(box.LeftMm), Math.Abs(box.RightMm)), Math.Max(Math.Abs(box.BottomMm), Math.Abs(box.TopMm))) + Math.Abs(_widthMm);
+        if (!(LeastTolerance * magnitude <= _toleranceMm))
+        {
+            throw new ConstructionException(
+                DiagnosticCode.OffsetTooFine, Length.FromMillimeters(_widthMm), Length.FromMillimeters(_toleranceMm), Length.FromMillimeters(magnitude), Length.FromMillimeters(_toleranceMm / LeastTolerance))
+            {
+                Measured = Length.FromMillimeters(magnitude),
+                Allowed = Length.FromMillimeters(_toleranceMm / LeastTolerance),
+            };
+        }
+
         MakeElements(magnitude);
         if (_elements.Count == 0)
         {

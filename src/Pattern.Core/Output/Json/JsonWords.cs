@@ -39,7 +39,7 @@ internal static class JsonWords
         (InternalLineKind.Fold, "fold"),
         (InternalLineKind.Stitching, "stitching"));
 
-    internal static readonly JsonWords<NotchKind> NotchKinds = new((NotchKind.Match, "match"), (NotchKind.DartLeg, "dart-leg"), (NotchKind.Fold, "fold"));
+    internal static readonly JsonWords<NotchKind> NotchKinds = new((NotchKind.Match, "match"), (NotchKind.DartLeg, "dart-leg"), (NotchKind.Fold, "fold"), (NotchKind.Hem, "hem"));
 }
 
 /// <summary>The words for one kind of choice.</summary>

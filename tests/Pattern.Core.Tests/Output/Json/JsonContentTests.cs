@@ -2,12 +2,14 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using System.Reflection;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Output;
+using Pattern.Core.Tests.Conventions;
 using Pattern.Core.Tests.Pieces;
 using NodeObject = System.Text.Json.Nodes.JsonObject;
 
@@ -16,6 +18,29 @@ namespace Pattern.Core.Tests.Output;
 /// <summary>Well-formed files that make no pattern, or another one than they say.</summary>
 public class JsonContentTests
 {
+    // A choice that is added to the library needs a word in the file, here and in the schema.
+    [Fact]
+    public void Words_EveryChoiceOfTheLibrary_HasOneHereAndInTheSchema()
+    {
+        string schema = Repository.Read("docs/pattern.schema.json");
+        int choices = 0;
+        foreach (FieldInfo field in typeof(JsonWords).GetFields(BindingFlags.Static | BindingFlags.NonPublic))
+        {
+            object words = field.GetValue(null)!;
+            Type kind = field.FieldType.GetGenericArguments().Single();
+
+            // Of the units of UnitsNet, a body has only those of a tape.
+            foreach (object choice in Enum.GetValues(kind).Cast<object>().Where(_ => kind.Assembly == typeof(PatternDocument).Assembly))
+            {
+                var word = (string)field.FieldType.GetMethod("WordOf", BindingFlags.Instance | BindingFlags.NonPublic)!.Invoke(words, [choice])!;
+                Assert.Contains("\"" + word + "\"", schema);
+                choices++;
+            }
+        }
+
+        Assert.True(choices > 20);
+    }
+
     private static readonly string Json = JsonSamples.Small.ToJson();
 
     // Ranges are those that the documentation of the methods states.

@@ -5,6 +5,7 @@ using System.Linq;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Pattern.Core.Blocks;
+using Pattern.Core.Pdf;
 using UnitsNet;
 
 namespace Pattern.Core.Tests.Conventions;
@@ -36,8 +37,12 @@ internal static class Compiler
         MetadataReference.CreateFromFile(typeof(MathNet.Numerics.Constants).Assembly.Location),
     ];
 
-    /// <summary>The library as built, for code that uses it.</summary>
-    internal static MetadataReference BuiltLibrary { get; } = MetadataReference.CreateFromFile(typeof(SkirtBlock).Assembly.Location);
+    /// <summary>The libraries as built, for code that uses them.</summary>
+    internal static IReadOnlyList<MetadataReference> BuiltLibraries { get; } =
+    [
+        MetadataReference.CreateFromFile(typeof(SkirtBlock).Assembly.Location),
+        MetadataReference.CreateFromFile(typeof(PdfOutput).Assembly.Location),
+    ];
 
     internal static CSharpCompilation Compile(
         IEnumerable<(string Path, string Text)> sources,

@@ -14,7 +14,7 @@ public class DocumentationTests
 
     /// <summary>What a fragment may take for granted: the platform's everyday namespaces, the quantities, and the floors that exist.</summary>
     private static readonly string Usings = string.Concat(
-        new[] { "System", "System.Collections.Generic", "System.IO", "System.Linq", "UnitsNet", "UnitsNet.Units" }
+        new[] { "System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Threading", "UnitsNet", "UnitsNet.Units", "Pattern.Core.Pdf" }
             .Concat(PublicApi.Types.Select(type => type.Namespace!).Distinct())
             .Select(space => $"using {space};\n"));
 
@@ -118,7 +118,7 @@ public class DocumentationTests
     }
 
     private static IReadOnlyList<string> Errors(string path, string text)
-        => Compiler.Errors(Compiler.Compile([(path, text)], Compiler.Platform.Concat(Compiler.Dependencies).Append(Compiler.BuiltLibrary), OutputKind.ConsoleApplication));
+        => Compiler.Errors(Compiler.Compile([(path, text)], Compiler.Platform.Concat(Compiler.Dependencies).Concat(Compiler.BuiltLibraries), OutputKind.ConsoleApplication));
 
     private static IEnumerable<(string Name, string Code)> ExampleCode()
     {

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Output;
 using PdfSharp.Drawing;
@@ -200,8 +201,9 @@ internal sealed class PdfPainter
             _last = end;
         }
 
+        // Never called: Convert asks for arcs as cubics, since PDF knows no others.
         public readonly void ArcTo(double centreX, double centreY, double radius, double startAngle, double sweep, double x, double y)
-            => throw new NotSupportedException("Arcs are asked for as cubics.");
+            => throw new NotSupportedException(MessageRegistry.Format(DiagnosticCode.ChoiceUnknown, nameof(ArcOutput), ArcOutput.Arcs));
 
         public readonly void Close() => Path.CloseFigure();
 

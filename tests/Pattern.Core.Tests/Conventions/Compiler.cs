@@ -4,8 +4,6 @@ using System.IO;
 using System.Linq;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
-using Pattern.Core.Blocks;
-using Pattern.Core.Pdf;
 using UnitsNet;
 
 namespace Pattern.Core.Tests.Conventions;
@@ -13,15 +11,15 @@ namespace Pattern.Core.Tests.Conventions;
 /// <summary>Compiles sources in memory, as the language version of the solution.</summary>
 internal static class Compiler
 {
-    private static readonly Lazy<CSharpCompilation> WholeLibrary = new(CompileLibrary);
+    private static readonly Lazy<CSharpCompilation> AllLibraries = new(CompileLibraries);
 
     /// <summary>The options of a file that may hold file-based directives (<c>#:package</c>).</summary>
     internal static CSharpParseOptions Parsing { get; } = new CSharpParseOptions(LanguageVersion.CSharp14, DocumentationMode.Diagnose)
         .WithFeatures([new("FileBasedProgram", "true")])
         .WithPreprocessorSymbols("NET", "NET8_0_OR_GREATER", "NET9_0_OR_GREATER", "NET10_0", "NET10_0_OR_GREATER");
 
-    /// <summary>The library's own sources for net10.0, with all that their names mean.</summary>
-    internal static CSharpCompilation Library => WholeLibrary.Value;
+    /// <summary>The sources of all libraries for net10.0, with all that their names mean. As one, because a package beside the core uses internals of the core.</summary>
+    internal static CSharpCompilation Libraries => AllLibraries.Value;
 
     /// <summary>The platform that the tests run on, without any package.</summary>
     internal static IReadOnlyList<MetadataReference> Platform { get; } = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!)
@@ -30,19 +28,17 @@ internal static class Compiler
         .Select(path => (MetadataReference)MetadataReference.CreateFromFile(path))
         .ToArray();
 
-    /// <summary>What the core depends on.</summary>
+    /// <summary>What the libraries depend on.</summary>
     internal static IReadOnlyList<MetadataReference> Dependencies { get; } =
     [
         MetadataReference.CreateFromFile(typeof(Length).Assembly.Location),
         MetadataReference.CreateFromFile(typeof(MathNet.Numerics.Constants).Assembly.Location),
+        MetadataReference.CreateFromFile(typeof(PdfSharp.Pdf.PdfDocument).Assembly.Location),
     ];
 
     /// <summary>The libraries as built, for code that uses them.</summary>
     internal static IReadOnlyList<MetadataReference> BuiltLibraries { get; } =
-    [
-        MetadataReference.CreateFromFile(typeof(SkirtBlock).Assembly.Location),
-        MetadataReference.CreateFromFile(typeof(PdfOutput).Assembly.Location),
-    ];
+        PublicApi.Libraries.Select(library => (MetadataReference)MetadataReference.CreateFromFile(library.Location)).ToArray();
 
     internal static CSharpCompilation Compile(
         IEnumerable<(string Path, string Text)> sources,
@@ -57,5 +53,5 @@ internal static class Compiler
     internal static IReadOnlyList<string> Errors(Compilation compilation)
         => compilation.GetDiagnostics().Where(found => found.Severity == DiagnosticSeverity.Error).Select(found => found.ToString()).ToArray();
 
-    private static CSharpCompilation CompileLibrary() => Compile(Repository.Sources, Platform.Concat(Dependencies));
+    private static CSharpCompilation CompileLibraries() => Compile(Repository.Sources, Platform.Concat(Dependencies));
 }

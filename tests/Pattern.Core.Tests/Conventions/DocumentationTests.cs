@@ -12,9 +12,9 @@ public class DocumentationTests
 {
     private static readonly string[] Languages = ["csharp", "bash", "text", "csv", "xml", "json"];
 
-    /// <summary>What a fragment may take for granted: the platform's everyday namespaces, the quantities, and the floors that exist.</summary>
+    /// <summary>What a fragment may take for granted: the platform's everyday namespaces, the quantities, the floors that exist, and the packages beside the core.</summary>
     private static readonly string Usings = string.Concat(
-        new[] { "System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Threading", "UnitsNet", "UnitsNet.Units", "Pattern.Core.Pdf" }
+        new[] { "System", "System.Collections.Generic", "System.IO", "System.Linq", "System.Threading", "UnitsNet", "UnitsNet.Units" }
             .Concat(PublicApi.Types.Select(type => type.Namespace!).Distinct())
             .Select(space => $"using {space};\n"));
 
@@ -122,7 +122,7 @@ public class DocumentationTests
 
     private static IEnumerable<(string Name, string Code)> ExampleCode()
     {
-        foreach (ISymbol symbol in Compiler.Library.GetSymbolsWithName(_ => true, SymbolFilter.TypeAndMember).OrderBy(symbol => symbol.ToDisplayString(), StringComparer.Ordinal))
+        foreach (ISymbol symbol in Compiler.Libraries.GetSymbolsWithName(_ => true, SymbolFilter.TypeAndMember).OrderBy(symbol => symbol.ToDisplayString(), StringComparer.Ordinal))
         {
             string comment = symbol.GetDocumentationCommentXml() ?? string.Empty;
             string[] codes = comment.Length == 0 ? [] : XElement.Parse($"<all>{comment}</all>").Descendants("example").Descendants("code").Select(code => code.Value).ToArray();

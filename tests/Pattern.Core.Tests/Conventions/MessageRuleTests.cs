@@ -10,12 +10,12 @@ namespace Pattern.Core.Tests.Conventions;
 public class MessageRuleTests
 {
     [Fact]
-    public void Exceptions_OfTheLibrary_AreWordedInTheRegistry() => Rule.Holds(MessageRule.Violations(Compiler.Library));
+    public void Exceptions_OfTheLibraries_AreWordedInTheRegistry() => Rule.Holds(MessageRule.Violations(Compiler.Libraries));
 
     [Fact]
     public void Codes_AreAllGivenSomewhere()
     {
-        HashSet<string> given = Compiler.Library.SyntaxTrees
+        HashSet<string> given = Compiler.Libraries.SyntaxTrees
             .Where(tree => !tree.FilePath.StartsWith("src/Pattern.Core/Diagnostics/MessageRegistry", StringComparison.Ordinal))
             .SelectMany(tree => tree.GetRoot().DescendantNodes().OfType<MemberAccessExpressionSyntax>())
             .Where(access => access.Expression.ToString() == nameof(DiagnosticCode))

@@ -4,24 +4,27 @@ using System.Linq;
 using System.Reflection;
 using System.Text;
 using Pattern.Core.Blocks;
+using Pattern.Core.Pdf;
 
 namespace Pattern.Core.Tests.Conventions;
 
-/// <summary>What a caller of the library can see.</summary>
+/// <summary>What a caller of the libraries can see.</summary>
 internal static class PublicApi
 {
     internal const BindingFlags Visible = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    internal static readonly Assembly Library = typeof(SkirtBlock).Assembly;
+    internal static readonly Assembly Core = typeof(SkirtBlock).Assembly;
 
-    /// <summary>The library's own types, without what the compiler adds.</summary>
-    internal static IReadOnlyList<Type> Types { get; } = Library.GetExportedTypes()
+    /// <summary>The core, and each package that stands beside it.</summary>
+    internal static readonly IReadOnlyList<Assembly> Libraries = [Core, typeof(PdfOutput).Assembly];
+
+    /// <summary>The libraries' own types, without what the compiler adds.</summary>
+    internal static IReadOnlyList<Type> Types { get; } = Libraries.SelectMany(library => library.GetExportedTypes())
         .Where(type => !type.Name.StartsWith('<'))
-
         .OrderBy(type => type.FullName, StringComparer.Ordinal)
         .ToArray();
 
-    internal static bool IsOurs(Type type) => Inside(type).Any(part => part.Assembly == Library);
+    internal static bool IsOurs(Type type) => Inside(type).Any(part => Libraries.Contains(part.Assembly));
 
     /// <summary>A type and all that its generic arguments, elements and references are made of.</summary>
     internal static IEnumerable<Type> Inside(Type type)

@@ -12,9 +12,9 @@ internal static class Repository
 
     internal static string Root { get; } = FindRoot();
 
-    /// <summary>Path and text of each C# file of the library.</summary>
+    /// <summary>Path and text of each C# file of the libraries.</summary>
     internal static IEnumerable<(string Path, string Text)> Sources =>
-        Files().Where(path => path.StartsWith("src/Pattern.Core/", StringComparison.Ordinal) && path.EndsWith(".cs", StringComparison.Ordinal)).Select(path => (path, Read(path)));
+        Files().Where(path => path.StartsWith("src/Pattern.Core", StringComparison.Ordinal) && path.EndsWith(".cs", StringComparison.Ordinal)).Select(path => (path, Read(path)));
 
     internal static string Read(string path) => File.ReadAllText(Path.Combine(Root, path));
 

@@ -28,7 +28,7 @@ public class SourceFileTests
 
     [Fact]
     public void Sources_AnyFile_HoldOnePublicTypeNamedAsTheFile()
-        => Rule.Holds(Compiler.Library.SyntaxTrees.SelectMany(MisplacedTypes));
+        => Rule.Holds(Compiler.Libraries.SyntaxTrees.SelectMany(MisplacedTypes));
 
     [Fact]
     public void Files_AnyText_HoldNothingUnwanted()

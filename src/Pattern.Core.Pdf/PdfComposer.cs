@@ -49,7 +49,7 @@ internal sealed class PdfComposer
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
         try
         {
-            return Compose(sheets);
+            return Compose(sheets, before);
         }
         finally
         {
@@ -57,7 +57,7 @@ internal sealed class PdfComposer
         }
     }
 
-    private byte[] Compose(IReadOnlyList<PrintSheet> sheets)
+    private byte[] Compose(IReadOnlyList<PrintSheet> sheets, CultureInfo caller)
     {
         // Compressed later, all at once: see ZlibStream.
         _document.Options.NoCompression = true;
@@ -68,7 +68,7 @@ internal sealed class PdfComposer
         {
             _cancellation.ThrowIfCancellationRequested();
             AddPage(sheets[i]);
-            _progress?.Report(new PdfProgress(i + 1, sheets.Count));
+            Report(new PdfProgress(i + 1, sheets.Count), caller);
         }
 
         _cancellation.ThrowIfCancellationRequested();
@@ -77,6 +77,14 @@ internal sealed class PdfComposer
         byte[] bytes = new PdfFile(_document, PdfProperties.Of(_drawing, _options)).Write();
         _cancellation.ThrowIfCancellationRequested();
         return bytes;
+    }
+
+    // Who is told of the progress prints it in the culture of their own.
+    private void Report(PdfProgress done, CultureInfo caller)
+    {
+        CultureInfo.CurrentCulture = caller;
+        _progress?.Report(done);
+        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
     }
 
     private static IEnumerable<DrawingLayer> LayersOf(PrintSheet sheet) => sheet.Marks?.Layers ?? [];

@@ -157,7 +157,9 @@ public class PdfOutputTests : IDisposable
         CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
         try
         {
-            Assert.Equal(expected, Skirts.Rosalind.ToPdf(options));
+            var heard = new HashSet<string>();
+            Assert.Equal(expected, Skirts.Rosalind.ToPdf(options, new Listener(_ => heard.Add(CultureInfo.CurrentCulture.Name))));
+            Assert.Equal([culture], heard);
             Assert.Equal(culture, CultureInfo.CurrentCulture.Name);
         }
         finally

@@ -116,6 +116,9 @@ public enum DiagnosticCode
     /// <summary>A cut that parts a panel begins and ends on the same edge.</summary>
     CutEndsOnOwnEdge = 2020,
 
+    /// <summary>An edge, or the grainline of a panel, begins where it ends.</summary>
+    LineWithoutLength = 2021,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 

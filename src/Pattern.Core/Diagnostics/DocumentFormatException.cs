@@ -1,5 +1,6 @@
 using System;
 using System.Globalization;
+using System.Text;
 
 namespace Pattern.Core.Diagnostics;
 
@@ -29,5 +30,17 @@ public sealed class DocumentFormatException : FormatException
     public int Column { get; }
 
     private static string Place(string path, int line, int column)
-        => string.Format(CultureInfo.InvariantCulture, "at {0} (line {1}, column {2})", path.Length == 0 ? "the top" : path, line, column);
+        => string.Format(CultureInfo.InvariantCulture, "at {0} (line {1}, column {2})", path.Length == 0 ? "the top" : OnOneLine(path), line, column);
+
+    // A name in a file may hold what would break the message into lines.
+    private static string OnOneLine(string path)
+    {
+        var shown = new StringBuilder(path.Length);
+        foreach (char c in path)
+        {
+            shown.Append(char.IsControl(c) ? '\uFFFD' : c);
+        }
+
+        return shown.ToString();
+    }
 }

@@ -63,8 +63,10 @@ public sealed partial class Panel
             return;
         }
 
-        // A dart that ends on an edge holds the panel together at its apex: the outline touches itself there, and that is meant.
-        PathIntersection[] crossings = [.. outline.SelfIntersections().Points.Where(p => !Darts.Any(d => d.Apex.DistanceMm(p.Point) < 1e-4))];
+        // A dart that ends on an edge holds the panel together at its apex: the outline touches itself there, and that is meant. Its two legs meet at most two
+        // segments there, each at its end or at its beginning.
+        Point2D[] apexes = [.. Darts.Select(dart => dart.Apex)];
+        PathIntersection[] crossings = [.. outline.FirstSelfIntersections(1 + (8 * apexes.Length)).Where(p => !Array.Exists(apexes, apex => apex.DistanceMm(p.Point) < 1e-4))];
         if (crossings.Length == 0)
         {
             return;
@@ -72,7 +74,7 @@ public sealed partial class Panel
 
         Point2D first = crossings[0].Point;
         EdgeName one = NearestEdge(first, default).Name;
-        throw new ConstructionException(DiagnosticCode.OutlineWouldCross, Name, crossings.Length, first, one, NearestEdge(first, one).Name)
+        throw new ConstructionException(DiagnosticCode.OutlineWouldCross, Name, first, one, NearestEdge(first, one).Name)
         {
             Step = step,
             Landmark = one.Text,

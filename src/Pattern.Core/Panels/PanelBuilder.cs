@@ -71,14 +71,11 @@ public sealed class PanelBuilder
     {
         PanelEdge[] edges = [.. _edges.Select(e => new PanelEdge(e.Name, e.Role, e.Path))];
         RefuseGaps(_name, edges);
+        new Panel(_name, edges, new PanelFeatures(default, [], [], [])).RefuseCrossedOutline("making a panel");
         Notch[] notches = [.. _notches.Select(n => Place(n, edges))];
-        BoundingBox box = CurvePath.FromSegments(_edges.SelectMany(e => e.Path.Segments)).Bounds;
-        LineSegment grain = _grainline ?? new LineSegment(
-            new Point2D((box.LeftMm + box.RightMm) / 2, box.BottomMm + (0.75 * (box.TopMm - box.BottomMm))),
-            new Point2D((box.LeftMm + box.RightMm) / 2, box.BottomMm + (0.25 * (box.TopMm - box.BottomMm))));
-        var panel = new Panel(_name, edges, new PanelFeatures(grain, notches, _landmarks, []));
-        panel.RefuseCrossedOutline("making a panel");
-        return panel;
+        LineSegment grain = _grainline ?? UsualGrain(CurvePath.FromSegments(_edges.SelectMany(e => e.Path.Segments)).Closed());
+        RefuseNoLength(_name, "the grainline", grain.LengthMm);
+        return new Panel(_name, edges, new PanelFeatures(grain, notches, _landmarks, []));
     }
 
     /// <summary>Refuses edges that do not make a panel: too few, of one name, or not head to tail.</summary>
@@ -105,6 +102,7 @@ public sealed class PanelBuilder
                 };
             }
 
+            RefuseNoLength(panel, "edge " + edge.Name.Text, edge.Stretches.Sum(stretch => stretch.LengthMm));
             if (edges.Count(e => e.Name == edge.Name) > 1)
             {
                 throw new ConstructionException(DiagnosticCode.EdgeNamedTwice, panel, edge.Name) { Step = "making a panel", Landmark = edge.Name.Text };
@@ -120,5 +118,36 @@ public sealed class PanelBuilder
         return notch.FromStartMm >= 0 && notch.FromStartMm <= length
             ? new Notch(edge.Name, edge.PointAtSewnMm(notch.FromStartMm), notch.FromStartMm, notch.Count)
             : throw PanelErrors.OffEdge(_name, edge.Name, notch.FromStartMm, length, "placing a notch");
+    }
+
+    internal static void RefuseNoLength(PanelName panel, string line, double lengthMm)
+    {
+        if (lengthMm == 0)
+        {
+            throw new ConstructionException(DiagnosticCode.LineWithoutLength, panel, line, Length.Zero) { Step = "making a panel", Landmark = line };
+        }
+    }
+
+    // Upright in the middle of the box, as long as half of what is inside there: where the outline bends in, half of the longest part.
+    private static LineSegment UsualGrain(CurvePath outline)
+    {
+        BoundingBox box = outline.Bounds;
+        double x = (box.LeftMm + box.RightMm) / 2;
+        double[] heights = [.. outline.IntersectionsWith(Line.Vertical(new Point2D(x, 0))).Points.Select(hit => hit.Point.YMm).OrderBy(y => y)];
+        double low = box.BottomMm;
+        double high = box.TopMm;
+        if (heights.Length > 2)
+        {
+            int longest = Enumerable.Range(0, heights.Length - 1)
+                .Where(i => outline.ContainmentOf(new Point2D(x, (heights[i] + heights[i + 1]) / 2)) == Containment.Inside)
+                .OrderByDescending(i => heights[i + 1] - heights[i]).FirstOrDefault();
+            (low, high) = (heights[longest], heights[longest + 1]);
+        }
+        else if (heights.Length == 2)
+        {
+            (low, high) = (heights[0], heights[1]);
+        }
+
+        return new LineSegment(new Point2D(x, low + (0.75 * (high - low))), new Point2D(x, low + (0.25 * (high - low))));
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Pattern.Core.Panels;
 
 namespace Pattern.Core.Pieces;
@@ -6,12 +5,15 @@ namespace Pattern.Core.Pieces;
 /// <summary>One row of a cut list: a piece, and how often it is cut from one cloth. Immutable.</summary>
 public sealed class CutListRow
 {
+    private readonly string _cutting;
+
     internal CutListRow(PatternPiece piece, CutCount cut)
     {
         Piece = piece.Name;
         Cloth = cut.Cloth;
         Count = cut.Count;
         IsOnFold = piece.FoldLine is not null;
+        _cutting = piece.CuttingLine(cut);
     }
 
     /// <summary>The name of the piece.</summary>
@@ -27,6 +29,5 @@ public sealed class CutListRow
     public bool IsOnFold { get; }
 
     /// <summary>Such as <c>front: cut 1 of main cloth on the fold</c>.</summary>
-    public override string ToString()
-        => Piece.Text + ": cut " + Count.ToString(CultureInfo.InvariantCulture) + " of " + Cloth.Text + (IsOnFold ? " on the fold" : string.Empty);
+    public override string ToString() => Piece.Text + ": " + _cutting;
 }

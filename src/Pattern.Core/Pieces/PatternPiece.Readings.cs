@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
@@ -84,12 +83,14 @@ public sealed partial class PatternPiece
 
     internal PieceSettings Settings => _settings;
 
-    internal IEnumerable<string> CuttingLines() => _settings.Cuts.Select(cut =>
+    internal IEnumerable<string> CuttingLines() => _settings.Cuts.Select(CuttingLine);
+
+    internal string CuttingLine(CutCount cut)
     {
-        string times = cut.Count.ToString(CultureInfo.InvariantCulture);
-        string how = FoldLine is not null ? " on the fold" : cut.Count > 1 && !_settings.IsUnfolded ? ", as a pair" : string.Empty;
-        return $"cut {times} of {cut.Cloth}{how}";
-    });
+        string pairs = cut.Count == 2 ? ", as a pair" : ", in pairs";
+        string how = FoldLine is not null ? " on the fold" : cut.Count > 1 && !_settings.IsUnfolded ? pairs : string.Empty;
+        return "cut " + cut + how;
+    }
 
     private LabelBlock? PlaceLabel() => _settings.Label is { } label ? LabelSearch.Place(this, label) : null;
 }

@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
@@ -54,8 +55,8 @@ internal static class PieceErrors
 
     internal static Point2D FirstCrossing(CurvePath outline)
     {
-        PathIntersections own = outline.SelfIntersections();
-        return own.Points.Count > 0 ? own.Points[0].Point : outline.Start;
+        IReadOnlyList<PathIntersection> own = outline.FirstSelfIntersections(1);
+        return own.Count > 0 ? own[0].Point : outline.Start;
     }
 
     internal static EdgeName NearestEdge(Panel panel, Point2D at)

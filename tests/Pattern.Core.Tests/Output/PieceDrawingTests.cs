@@ -136,13 +136,62 @@ public class PieceDrawingTests
         PieceSet pieces = SkirtPattern.From(SamplePieces.Skirt, Lined);
         Length widest = pieces.Pieces.Max(piece => piece.Name == SkirtPattern.Waistband ? piece.Bounds.Height : piece.Bounds.Width);
 
-        foreach (double width in new[] { 420.0, 600, 914.4, 1500 })
+        foreach (double width in new[] { 428.0, 600, 914.4, 1500 })
         {
             Drawing drawing = pieces.Draw(new PieceDrawingOptions { SheetWidth = Length.FromMillimeters(width) });
-            Assert.True(drawing.Bounds.Width.Millimeters <= Math.Max(width, 428) + 1e-6, $"{drawing.Bounds.Width} for {width}");
+            Assert.True(drawing.Bounds.Width.Millimeters <= width + 1e-6, $"{drawing.Bounds.Width} for {width}");
         }
 
-        Assert.True(widest.Millimeters < 420);
+        Assert.True(widest.Millimeters < 400);
+    }
+
+    // Once cut out, nothing but the piece itself says what it is.
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void Draw_PiecesWithoutLabels_AreNamedAllTheSame(string skirt)
+    {
+        Drawing drawing = SkirtPattern.From(DrawnSkirts.Draft(skirt), new SkirtPatternOptions { Lining = LiningChoice.Loose }).Draw();
+        string[] words = [.. drawing.Marks<TextMark>(LayerName.Labels).Select(mark => mark.Text)];
+
+        Assert.All(new[] { "FRONT", "BACK", "WAISTBAND", "FRONT LINING", "BACK LINING" }, name => Assert.Contains(name, words));
+        Assert.Contains("cut 2 of main cloth, as a pair", words);
+        Assert.Empty(Collisions(drawing));
+    }
+
+    [Fact]
+    public void Draw_NoTapeGiven_UsesTheOneThatTheAllowancesLieOn()
+    {
+        SkirtPatternOptions inches = new() { SeamAllowance = Tape.Inches("5/8") };
+        SkirtPatternOptions metric = new() { SeamAllowance = Length.FromMillimeters(15), HemAllowance = Length.FromMillimeters(40), ZipAllowance = Length.FromMillimeters(25) };
+
+        Assert.Contains("side, \u215D\u2033 allowance", SkirtPattern.From(SamplePieces.Skirt, inches).Draw().Marks<TextMark>(LayerName.Names).Select(mark => mark.Text));
+        Assert.Contains("side, 1.5\u00A0cm allowance", SkirtPattern.From(SamplePieces.Skirt, metric).Draw().Marks<TextMark>(LayerName.Names).Select(mark => mark.Text));
+    }
+
+    [Fact]
+    public void Draw_LabelsThatDiffer_TitleSaysOnlyWhatAllSay()
+    {
+        PieceSet pieces = PieceSet.Of(
+            PatternPiece.From(SamplePieces.Skirt.Front).WithLabel(PieceLabel.For("Act 2 skirt").ForWhom("Rosalind").WithSize("12")),
+            PatternPiece.From(SamplePieces.Skirt.Back).WithLabel(PieceLabel.For("Act 2 skirt").ForWhom("Celia").WithSize("16")));
+        Drawing drawing = pieces.Draw();
+        string[] words = [.. drawing.Marks<TextMark>(LayerName.TitleBlock).Select(mark => mark.Text)];
+
+        Assert.Contains("Act 2 skirt", words);
+        Assert.DoesNotContain(words, word => word.Contains("Rosalind", StringComparison.Ordinal) || word.Contains("Celia", StringComparison.Ordinal));
+        Assert.Equal("Act 2 skirt, pieces to cut", drawing.Title);
+    }
+
+    // A strip of 10 mm holds no words beside its lines; the sheet must not claim that it does.
+    [Fact]
+    public void Draw_EdgesWithoutRoomForWords_AreCounted()
+    {
+        Panel strip = SamplePieces.Quad((0, 10), (300, 10), (300, 0), (0, 0));
+        string[] words = [.. PatternPiece.From(strip).WithAllowance(Length.FromMillimeters(6)).Draw().Marks<TextMark>().Select(mark => mark.Text)];
+
+        // The two ends; title blocks break lines.
+        Assert.Contains("Edges without room for words do not say theirs: 2.", string.Join(" ", words));
+        Assert.Contains("BACK", words);
     }
 
     [Fact]
@@ -164,7 +213,7 @@ public class PieceDrawingTests
     [Fact]
     public void SheetWidth_OutsideItsRange_IsRefused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PieceDrawingOptions { SheetWidth = Length.FromMillimeters(399) });
+        Assert.Throws<ArgumentOutOfRangeException>(() => new PieceDrawingOptions { SheetWidth = Length.FromMillimeters(427) });
         Assert.ThrowsAny<ArgumentException>(() => new PieceDrawingOptions { SheetWidth = Length.FromMeters(double.NaN) });
     }
 

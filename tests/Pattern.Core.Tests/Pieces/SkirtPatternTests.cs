@@ -24,11 +24,11 @@ public class SkirtPatternTests
         Assert.Equal(
             [
                 "front: cut 1 of main cloth on the fold",
-                "back: cut 2 of main cloth",
+                "back: cut 2 of main cloth, as a pair",
                 "waistband: cut 1 of main cloth",
                 "waistband: cut 1 of interfacing",
                 "front lining: cut 1 of lining on the fold",
-                "back lining: cut 2 of lining",
+                "back lining: cut 2 of lining, as a pair",
             ],
             set.CutList.Select(row => row.ToString()));
     }

@@ -39,6 +39,14 @@ public sealed partial class CurvePath
         return new PathIntersections(points, overlaps);
     }
 
+    /// <summary>The first of these points, in the order of the path; where a path of many segments crosses itself everywhere, all of them would take minutes.</summary>
+    internal IReadOnlyList<PathIntersection> FirstSelfIntersections(int most)
+    {
+        var points = new List<PathIntersection>();
+        PathCrossings.IsClear(this, null, points, new List<PathOverlap>(), most);
+        return points;
+    }
+
     /// <summary>Whether the path neither crosses nor touches itself, its joints aside.</summary>
     /// <remarks>Stops at the first contact. Nothing is allocated for paths of up to 64 segments.</remarks>
     [Pure]

@@ -56,9 +56,10 @@ internal static class PathCrossings
     /// <param name="toleranceMm">What comes nearer touches; null for the default.</param>
     /// <param name="points">Receives the points; null to stop at the first, which allocates nothing on paths of up to 64 segments.</param>
     /// <param name="overlaps">Receives the stretches.</param>
+    /// <param name="most">So many points are enough.</param>
     /// <returns>Whether there is nothing.</returns>
     [SkipLocalsInit]
-    internal static unsafe bool IsClear(CurvePath path, double? toleranceMm, List<PathIntersection>? points, List<PathOverlap>? overlaps)
+    internal static unsafe bool IsClear(CurvePath path, double? toleranceMm, List<PathIntersection>? points, List<PathOverlap>? overlaps, int most = int.MaxValue)
     {
         PathSegment[] segments = path.SegmentsRaw;
         const int OnStack = 64;
@@ -80,12 +81,12 @@ internal static class PathCrossings
                 }
             }
 
-            return IsClear(path, toleranceMm, entries, count, points, overlaps);
+            return IsClear(path, toleranceMm, entries, count, points, overlaps, most);
         }
     }
 
     private static unsafe bool IsClear(
-        CurvePath path, double? toleranceMm, Entry* entries, int count, List<PathIntersection>? points, List<PathOverlap>? overlaps)
+        CurvePath path, double? toleranceMm, Entry* entries, int count, List<PathIntersection>? points, List<PathOverlap>? overlaps, int most)
     {
         bool isClear = true;
         PathSegment[] segments = path.SegmentsRaw;
@@ -135,6 +136,10 @@ internal static class PathCrossings
                     }
 
                     Collect(path, own.Index, path, other.Index, hits, 2 * workingMm, points, overlaps!);
+                    if (points.Count >= most)
+                    {
+                        return false;
+                    }
                 }
             }
         }

@@ -92,15 +92,17 @@ internal static class BodyJson
             throw term.Fault(DiagnosticCode.JsonValueWrong, term.Described(), known.Term);
         }
 
-        if (isKnown)
+        if (isKnown && defined.IsNull)
         {
-            return defined.IsNull ? known! : throw defined.Fault(DiagnosticCode.JsonValueWrong, defined.Described(), "null for a measurement that the library knows");
+            return known!;
         }
 
         JsonObject own = defined.Object("kind", "least", "most");
         MeasurementKind kind = own["kind"].Choice(JsonWords.Kinds);
         Length least = own["least"].Length();
         Length most = own["most"].Length();
-        return defined.Make(() => BodyMeasurement.Define(text, kind, least, most));
+
+        // A term that somebody defined before the library knew it.
+        return isKnown ? known! : defined.Make(() => BodyMeasurement.Define(text, kind, least, most));
     }
 }

@@ -14,7 +14,7 @@ internal static class DraftComparison
 
     internal static void RefuseDifference(Panel read, Panel drafted)
     {
-        RequireSame(read, "the edges", read.Edges.Select(edge => $"{edge.Name}, {edge.Role}, {edge.Darts.Count} darts"), drafted.Edges.Select(edge => $"{edge.Name}, {edge.Role}, {edge.Darts.Count} darts"));
+        RequireSame(read, "the edges", read.Edges.Select(Described), drafted.Edges.Select(Described));
         RequireSame(read, "the notches", read.Notches.Select(Described), drafted.Notches.Select(Described));
         RequireSame(read, "the landmarks", read.Landmarks.Select(mark => mark.Name.Text), drafted.Landmarks.Select(mark => mark.Name.Text));
         RequireSame(read, "the inside darts", read.InsideDarts.Select(_ => "dart"), drafted.InsideDarts.Select(_ => "dart"));
@@ -38,6 +38,12 @@ internal static class DraftComparison
         RequireNear(read, "a landmark", ApartMm(read.Landmarks.Select(mark => mark.Position), drafted.Landmarks.Select(mark => mark.Position)));
         RequireNear(read, "an inside dart", ApartMm(read.InsideDarts.SelectMany(dart => dart.Corners()), drafted.InsideDarts.SelectMany(dart => dart.Corners())));
     }
+
+    private static string Described(PanelEdge edge)
+        => $"{edge.Name}, {edge.Role}, {edge.Darts.Count} darts" + string.Concat(edge.Darts.Select(dart => ", " + Described(dart)));
+
+    private static string Described(Dart dart)
+        => (dart.IsTuck ? "a tuck of " + JsonValue.Number(dart.Shape.TuckMm) + " mm " : string.Empty) + "pressed to the " + JsonWords.Ways.WordOf(dart.PressedToward);
 
     private static string Described(Notch notch) => notch.Edge.Text + " " + JsonValue.Number(notch.Count);
 

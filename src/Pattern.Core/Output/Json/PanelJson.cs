@@ -73,9 +73,11 @@ internal static class PanelJson
         }
 
         said["edges"].Make(() => PanelBuilder.RefuseGaps(name, edges));
+        LineSegment grain = PathJson.Line(said["grainline"]);
+        said["grainline"].Make(() => PanelBuilder.RefuseNoLength(name, "the grainline", grain.LengthMm));
         var bare = new Panel(name, edges, new PanelFeatures(default, [], [], []));
         var panel = new Panel(name, edges, new PanelFeatures(
-            PathJson.Line(said["grainline"]),
+            grain,
             said["notches"].List(notch => Notch(notch, bare)),
             said["landmarks"].List(Landmark),
             said["insideDarts"].List(InsideDart)));
@@ -142,14 +144,20 @@ internal static class PanelJson
                 "legs with a length, the same to " + JsonValue.Number(LegsMm) + " mm");
         }
 
-        double tuck = said["stitched"].IsNull ? 0 : said["stitched"].Number(double.Epsilon, length);
+        double tuck = said["stitched"].IsNull ? 0 : said["stitched"].Number(0, length);
+        if (tuck == 0 && !said["stitched"].IsNull)
+        {
+            throw said["stitched"].Fault(DiagnosticCode.JsonValueWrong, said["stitched"].Described(), "more than 0, up to " + JsonValue.Number(length) + ", or null for a dart that is stitched to its apex");
+        }
+
         return new DartShape(apex, centreLeg, sideLeg, said["pressedToward"].Choice(JsonWords.Ways), tuck);
     }
 
     private static InsideDart InsideDart(JsonValue value)
     {
         JsonObject said = value.Object("firstApex", "secondApex", "centreLeg", "sideLeg");
-        return new InsideDart(PathJson.Point(said["firstApex"]), PathJson.Point(said["secondApex"]), PathJson.Point(said["centreLeg"]), PathJson.Point(said["sideLeg"]));
+        var dart = new InsideDart(PathJson.Point(said["firstApex"]), PathJson.Point(said["secondApex"]), PathJson.Point(said["centreLeg"]), PathJson.Point(said["sideLeg"]));
+        return dart.FirstApex != dart.SecondApex ? dart : throw value.Fault(DiagnosticCode.JsonValueWrong, "a dart whose apexes are one point", "two apexes apart from each other");
     }
 
     private static Notch Notch(JsonValue value, Panel panel)

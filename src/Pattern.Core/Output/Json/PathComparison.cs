@@ -12,7 +12,7 @@ internal static class PathComparison
 
     private const int PlacesPerSegment = 16;
 
-    /// <summary>The largest distance, from places all along either line, to the other one; or between their ends.</summary>
+    /// <summary>The largest distance, from places all along either line, to the other one; or between their ends. Where it is more than allowed, the first that is.</summary>
     internal static double ApartMm(CurvePath one, CurvePath other)
     {
         if (one.IsClosed == other.IsClosed && one.SegmentsRaw.SequenceEqual(other.SegmentsRaw))
@@ -21,7 +21,8 @@ internal static class PathComparison
         }
 
         double ends = one.IsClosed && other.IsClosed ? 0 : Math.Max(one.Start.DistanceMm(other.Start), one.End.DistanceMm(other.End));
-        return Math.Max(ends, Math.Max(FarthestMm(one, other), FarthestMm(other, one)));
+        double apart = ends > AllowedMm ? ends : FarthestMm(one, other);
+        return apart > AllowedMm ? apart : Math.Max(apart, FarthestMm(other, one));
     }
 
     private static double FarthestMm(CurvePath from, CurvePath to)
@@ -32,6 +33,10 @@ internal static class PathComparison
             for (int i = 0; i <= PlacesPerSegment; i++)
             {
                 farthest = Math.Max(farthest, to.ClosestTo(segment.PointAtRaw((double)i / PlacesPerSegment)).DistanceMm);
+                if (farthest > AllowedMm)
+                {
+                    return farthest;
+                }
             }
         }
 

@@ -53,12 +53,16 @@ internal static class PathJson
         if (value.TryProperty("arc", out _))
         {
             JsonValue[] arc = value.Object("arc")["arc"].List(5, 5);
-            return PathSegment.FromArc(new CircularArc(
+            var circular = new CircularArc(
                 arc[0].Number(-JsonLimits.FarthestCentreMm, JsonLimits.FarthestCentreMm),
                 arc[1].Number(-JsonLimits.FarthestCentreMm, JsonLimits.FarthestCentreMm),
                 arc[2].Number(0, JsonLimits.FarthestCentreMm),
                 arc[3].Mm(),
-                arc[4].Number(-OneTurn, OneTurn)));
+                arc[4].Number(-OneTurn, OneTurn));
+            BoundingBox box = circular.Bounds;
+            return Math.Max(Math.Max(box.RightMm, -box.LeftMm), Math.Max(box.TopMm, -box.BottomMm)) <= JsonLimits.FarthestMm
+                ? PathSegment.FromArc(circular)
+                : throw value.Fault(DiagnosticCode.JsonValueWrong, "an arc that leaves the sheet", "coordinates of " + JsonValue.Number(-JsonLimits.FarthestMm) + " to " + JsonValue.Number(JsonLimits.FarthestMm) + " all along it");
         }
 
         if (!value.TryProperty("cubic", out _))

@@ -52,20 +52,19 @@ public sealed partial class PatternDocument
     public static PatternDocument Of(SkirtBlock block, PieceSet pieces)
     {
         Guard.NotNull(block, nameof(block));
-        Guard.NotNull(pieces, nameof(pieces));
         foreach (Panel panel in new[] { block.Back, block.Front })
         {
             panel.RefuseCrossedOutline("putting a block into a document");
         }
 
-        foreach (PatternPiece piece in pieces.Pieces)
-        {
-            piece.Half.RefuseCrossedOutline("putting a piece into a document");
-            _ = piece.CutLine;
-        }
-
-        return new PatternDocument(block.ToBuilder(), block.Body, [block.Back, block.Front], pieces);
+        return new PatternDocument(block.ToBuilder(), block.Body, [block.Back, block.Front], Drawable(pieces));
     }
+
+    /// <summary>Puts other pieces into the document, such as those that it had with other allowances. The block stays.</summary>
+    /// <param name="pieces">All pieces that it shall have.</param>
+    /// <exception cref="ConstructionException">A piece cannot be drawn.</exception>
+    [Pure]
+    public PatternDocument WithPieces(PieceSet pieces) => new(_builder, Body, _panels, Drawable(pieces));
 
     /// <summary>Returns the panel of that name.</summary>
     /// <exception cref="ConstructionException">The block has no such panel.</exception>
@@ -88,5 +87,16 @@ public sealed partial class PatternDocument
         DraftComparison.RefuseDifference(FindPanel(PanelName.Back), block.Back);
         DraftComparison.RefuseDifference(FindPanel(PanelName.Front), block.Front);
         return block;
+    }
+
+    private static PieceSet Drawable(PieceSet pieces)
+    {
+        foreach (PatternPiece piece in Guard.NotNull(pieces, nameof(pieces)).Pieces)
+        {
+            piece.Half.RefuseCrossedOutline("putting a piece into a document");
+            _ = piece.CutLine;
+        }
+
+        return pieces;
     }
 }

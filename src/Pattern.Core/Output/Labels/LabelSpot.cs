@@ -31,6 +31,9 @@ internal readonly struct LabelSpot
     /// <summary>Level text with its middle on a point.</summary>
     internal static LabelSpot On(in Point2D point) => new(point, 0.5, 0.5, 0);
 
+    /// <summary>Upright text with its middle on a point.</summary>
+    internal static LabelSpot Upright(in Point2D point) => new(point, 0.5, 0.5, Math.PI / 2);
+
     /// <summary>Level text beside a point, in a direction from it.</summary>
     internal static LabelSpot Beside(in Point2D point, Direction toward, double gapMm)
         => new(point + toward.TimesMm(gapMm), Side(toward.X), Side(toward.Y), 0);

@@ -159,7 +159,7 @@ internal sealed class MapSheets
 
     private string SizeWords()
     {
-        string way = _tiling.Paper.IsUpright ? "upright" : "lying";
+        string way = _tiling.Paper.IsUpright ? "portrait" : "landscape";
         BoundingBox extent = _tiling.Extent;
         TiledSheet[] empty = _tiling.Sheets.Where(sheet => sheet.IsEmpty).ToArray();
         string left = empty.Length == 0 ? string.Empty : FormattableString.Invariant($" {empty.Length} would be empty and are not printed; they are crossed out.");

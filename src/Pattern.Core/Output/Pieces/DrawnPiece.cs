@@ -22,6 +22,9 @@ internal sealed class DrawnPiece
     private const double FoldSignMm = 12;
     private const double FoldSignFrom = 0.12;
 
+    // A piece on the bias is not turned, whatever the last bit of its grain says.
+    private const double BiasMargin = 1e-6;
+
     private readonly Transform2D _place;
 
     private readonly Direction _right;
@@ -79,6 +82,9 @@ internal sealed class DrawnPiece
     /// <summary>Every mark, the lowest first.</summary>
     internal IEnumerable<List<DrawingMark>> All => [InternalLines, Grainlines, Folds, Darts, SeamLines, CutLines, DrillHoles, Notches, Labels];
 
+    /// <summary>Whether a point of the sheet lies inside the seam line of the piece.</summary>
+    internal bool IsInside(in Point2D point) => Piece.SeamLine.ContainmentOf(_place.Inverted().Apply(point)) == Containment.Inside;
+
     /// <summary>A line of the piece where it stands on the sheet.</summary>
     internal CurvePath Placed(CurvePath path) => path.Transformed(_place);
 
@@ -98,7 +104,7 @@ internal sealed class DrawnPiece
     private static Direction RightOf(PatternPiece piece)
     {
         Direction grain = piece.Grainline.Direction;
-        return Math.Abs(grain.X) <= Math.Abs(grain.Y) ? Direction.Right
+        return Math.Abs(grain.X) <= Math.Abs(grain.Y) + BiasMargin ? Direction.Right
             : piece.Label is { } label && label.Reading == Direction.Up ? Direction.Down
             : Direction.Up;
     }
@@ -185,7 +191,8 @@ internal sealed class DrawnPiece
 
     private void AddNotches()
     {
-        foreach (LineSegment cut in Piece.Notches.SelectMany(notch => notch.Cuts))
+        // The end of a fold without an allowance is the corner of the piece: that needs no mark.
+        foreach (LineSegment cut in Piece.Notches.SelectMany(notch => notch.Cuts.Where(cut => notch.Kind != NotchKind.Fold || cut.LengthMm > 0)))
         {
             Notches.Add(cut.LengthMm > 0 ? Mark(Path(cut), LineRole.Notch) : new PointMark(_place.Apply(cut.Start), NotchDotMm, Ink.Strong));
         }

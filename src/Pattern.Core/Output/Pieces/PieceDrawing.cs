@@ -6,8 +6,8 @@ using Pattern.Core.Pieces;
 namespace Pattern.Core.Output;
 
 /// <summary>Pieces as drawings: what is laid on the cloth.</summary>
-/// <remarks>The pieces stand in the order of the set, each as far up on the sheet as there is room for it. One whose grain lies across is turned by a quarter, so that the grain of all runs up the sheet, as they
-/// are laid on cloth. Strong lines are cut, dashed ones sewn. Notches, drill holes, dart legs and fold lines, grainlines, the fold sign, lines inside, the label with its scale check, each edge's name with its
+/// <remarks>The pieces stand in the order of the set, each as far up on the sheet as there is room for it. One whose grain lies across is turned by a quarter, so that all straight grain runs up the sheet, as
+/// pieces are laid on cloth; one on the bias stays as it was drafted. Strong lines are cut, dashed ones sewn. Notches, drill holes, dart legs and fold lines, grainlines, the fold sign, lines inside, the label with its scale check, each edge's name with its
 /// allowance, test squares and a title block with the cut list. A set whose checks failed is drawn all the same, and says loudly that it must not be cut.</remarks>
 /// <example><code>
 /// PieceSet skirt = SkirtPattern.From(block);

@@ -8,21 +8,22 @@ namespace Pattern.Core.Output;
 /// <summary>How pieces are drawn.</summary>
 public sealed record PieceDrawingOptions
 {
-    /// <summary>The tape that allowances are printed for, and its finest usual mark; a value between two marks is printed finer.</summary>
-    /// <value>Default: millimetres.</value>
-    public TapeStep Tape { get; init; } = TapeStep.Millimeter;
+    /// <summary>The tape that allowances are printed for, and its finest usual mark; a value between two marks is printed finer, or as rounded where no mark of
+    /// the tape shows it.</summary>
+    /// <value>Default: the tape on which the allowances lie: eighths of an inch where each is on a sixty-fourth, else millimetres.</value>
+    public TapeStep? Tape { get; init; }
 
     /// <summary>The widest that the sheet may be, margins included: pieces that find no room beside others stand below them. A piece that is wider makes the
     /// sheet wider.</summary>
-    /// <value>400 mm to 10 m. Default 36 in (914 mm), the usual roll of a plotter or copy shop.</value>
+    /// <value>428 mm to 10 m: the title block takes so much. Default 36 in (914 mm), the usual roll of a plotter or copy shop.</value>
     public Length SheetWidth
     {
         get => Length.FromMillimeters(SheetWidthMm);
-        init => SheetWidthMm = Guard.Millimetres(value, 400, 10_000, nameof(SheetWidth));
+        init => SheetWidthMm = Guard.Millimetres(value, 428, 10_000, nameof(SheetWidth));
     }
 
     /// <summary>All of it, whatever the culture.</summary>
-    public override string ToString() => FormattableString.Invariant($"{Tape}, sheet up to {SheetWidthMm:0.##} mm wide");
+    public override string ToString() => FormattableString.Invariant($"{(Tape is { } tape ? tape.ToString() : "the tape of the allowances")}, sheet up to {SheetWidthMm:0.##} mm wide");
 
     internal double SheetWidthMm { get; private init; } = 36 * 25.4;
 }

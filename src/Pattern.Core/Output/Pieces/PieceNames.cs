@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
@@ -8,11 +9,13 @@ namespace Pattern.Core.Output;
 /// <summary>The words along the lines of pieces: edges with their allowance, grainlines, folds, lines inside.</summary>
 internal sealed class PieceNames
 {
+    private const double PieceMm = 12;
     private const double EdgeMm = 5;
     private const double LineMm = 4.5;
     private const double GapMm = 2;
 
     private static readonly double[] NearMiddle = [.5, .45, .55, .4, .6, .35, .65, .3, .7, .25, .75, .2, .8, .15, .85, .1, .9];
+    private static readonly double[] Parts = [.5, .4, .6, .3, .7, .2, .8, .1, .9];
     private static readonly double[] NearEnds = [.2, .8, .25, .75, .15, .85, .3, .7, .35, .65, .4, .6, .5, .1, .9];
 
     private readonly TapeFigures _figures;
@@ -23,6 +26,9 @@ internal sealed class PieceNames
         _figures = figures;
         _placer = placer;
     }
+
+    /// <summary>How many edges found no room for their words.</summary>
+    internal int SilentEdges { get; private set; }
 
     /// <summary>Adds every name that finds room: of edges to a list of their own, the others to the layer of what they name.</summary>
     internal void Place(DrawnPiece piece, List<DrawingMark> names)
@@ -40,8 +46,14 @@ internal sealed class PieceNames
             PieceEdge edge = piece.Piece.Edges[i];
             if (!edge.IsOnFold)
             {
-                Along(WordsOf(edge), EdgeMm, piece.Placed(Longest(piece.Piece.Panel.Edges[i])), Inside(piece), NearMiddle, names);
+                bool isPlaced = Along(WordsOf(edge), EdgeMm, piece.Placed(Longest(piece.Piece.Panel.Edges[i])), Inside(piece), NearMiddle, names);
+                SilentEdges += isPlaced ? 0 : 1;
             }
+        }
+
+        if (piece.Piece.Label is null)
+        {
+            NamePiece(piece);
         }
 
         Along("straight grain", EdgeMm, piece.Placed(CurvePath.FromLine(piece.Piece.Grainline)), Both, NearMiddle, piece.Grainlines);
@@ -57,6 +69,45 @@ internal sealed class PieceNames
                 Place(line.Name, LineMm, [.. Beyond(path)], piece.InternalLines);
             }
         }
+    }
+
+    // Where a piece has no label, or no room for one: once it is cut out, nothing else would say what it is.
+    private void NamePiece(DrawnPiece piece)
+    {
+        BoundingBox box = piece.Bounds;
+        string name = piece.Piece.Name.Text.ToUpperInvariant();
+        string cutting = string.Join("; ", piece.Piece.CuttingLines());
+        var spots = new List<LabelSpot>();
+        foreach (double down in Parts)
+        {
+            foreach (double across in Parts)
+            {
+                Point2D at = new(box.LeftMm + (across * (box.RightMm - box.LeftMm)), box.TopMm - (down * (box.TopMm - box.BottomMm)));
+                if (piece.IsInside(at))
+                {
+                    spots.Add(LabelSpot.On(at));
+                    spots.Add(LabelSpot.Upright(at));
+                }
+            }
+        }
+
+        // Smaller where the piece is small, and beside it in the end.
+        foreach (double sizeMm in new[] { PieceMm, PieceMm / 2, LineMm })
+        {
+            if (_placer.TryPlace(name, sizeMm, TextWeight.Bold, Ink.Strong, spots) is { } label)
+            {
+                piece.Labels.Add(label);
+                if (cutting.Length > 0)
+                {
+                    Place(cutting, LineMm, spots, piece.Labels);
+                }
+
+                return;
+            }
+        }
+
+        (TextMark? beside, PathMark? leader) = _placer.PlaceBeside(name, LineMm, Ink.Strong, box.Centre, Direction.Right, GapMm);
+        piece.Labels.AddRange(new DrawingMark?[] { beside, leader }.OfType<DrawingMark>());
     }
 
     private static Side[] Both => [Side.Left, Side.Right];
@@ -78,7 +129,7 @@ internal sealed class PieceNames
         ? "no allowance"
         : _figures.Of(edge.AllowanceMm) + (edge.Role == EdgeRole.Hem ? " to turn up" : " allowance"));
 
-    private void Along(string text, double sizeMm, CurvePath path, Side[] sides, double[] parts, List<DrawingMark> marks)
+    private bool Along(string text, double sizeMm, CurvePath path, Side[] sides, double[] parts, List<DrawingMark> marks)
     {
         var spots = new List<LabelSpot>();
         foreach (double gapMm in new[] { GapMm, 2 * GapMm, 4 * GapMm, 8 * GapMm })
@@ -89,7 +140,7 @@ internal sealed class PieceNames
             }
         }
 
-        Place(text, sizeMm, spots, marks);
+        return Place(text, sizeMm, spots, marks);
     }
 
     // Beyond the ends of a line that is shorter than its name; the last end first, since a line begins at the seam.
@@ -102,11 +153,14 @@ internal sealed class PieceNames
         }
     }
 
-    private void Place(string text, double sizeMm, List<LabelSpot> spots, List<DrawingMark> marks)
+    private bool Place(string text, double sizeMm, List<LabelSpot> spots, List<DrawingMark> marks)
     {
-        if (_placer.TryPlace(text, sizeMm, TextWeight.Regular, Ink.Middle, spots) is { } label)
+        TextMark? label = _placer.TryPlace(text, sizeMm, TextWeight.Regular, Ink.Middle, spots);
+        if (label is not null)
         {
             marks.Add(label);
         }
+
+        return label is not null;
     }
 }

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
@@ -11,30 +12,46 @@ internal sealed class PieceNotes
 {
     private readonly PieceSet _pieces;
     private readonly CheckReport _report;
-    private readonly PieceLabel? _label;
+    private readonly int _unnamed;
+    private readonly string? _garment;
+    private readonly string? _wearer;
+    private readonly string? _size;
+    private readonly string? _date;
 
-    internal PieceNotes(PieceSet pieces, CheckReport report)
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="report">Their checks.</param>
+    /// <param name="unnamed">How many edges found no room for their name and allowance.</param>
+    internal PieceNotes(PieceSet pieces, CheckReport report, int unnamed)
     {
         _pieces = pieces;
         _report = report;
-
-        // The first label speaks for the sheet; each piece carries its own.
-        _label = pieces.Pieces.Select(piece => piece.LabelText).FirstOrDefault(label => label is not null);
+        _unnamed = unnamed;
+        _garment = Agreed(label => label.Garment);
+        _wearer = Agreed(label => label.Wearer);
+        _size = Agreed(label => label.Size);
+        _date = Agreed(label => label.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
     }
 
-    internal string Title => Heading + (_label?.Wearer is { } wearer ? " for " + wearer : string.Empty) + ", pieces to cut";
+    internal string Title => Heading + (_wearer is null ? string.Empty : " for " + _wearer) + ", pieces to cut";
 
-    private string Heading => _label?.Garment ?? "Pieces to cut";
+    private string Heading => _garment ?? "Pieces to cut";
+
+    // The sheet says only what is true of every label; each piece carries its own.
+    private string? Agreed(Func<PieceLabel, string?> said)
+    {
+        string?[] all = [.. _pieces.Pieces.Select(piece => piece.LabelText).OfType<PieceLabel>().Select(said).Distinct()];
+        return all.Length == 1 ? all[0] : null;
+    }
 
     internal TitleBlock TitleBlock() => new()
     {
         Heading = Heading,
-        Subject = _label?.Wearer is { } wearer ? "for " + wearer : string.Empty,
+        Subject = _wearer is null ? string.Empty : "for " + _wearer,
         Notes = [.. Notes()],
         Rows = [.. Rows()],
         Verdict = ("checks", _report.Verdict()),
         VerdictInk = _report.Passed ? Ink.Strong : Ink.Accent,
-        Cautions = Cautions.OfSkirtsAndTools,
+        Cautions = Cautions.OfCutting,
     };
 
     internal string Description()
@@ -53,18 +70,20 @@ internal sealed class PieceNotes
     {
         yield return "Full size, scale 1:1.";
         yield return "Cut along the strong lines, sew along the dashed ones.";
-        yield return "Allowances are included; each edge says its own.";
-        if (_label?.Date is { } date)
+        yield return _unnamed == 0
+            ? "Allowances are included; each edge says its own."
+            : "Allowances are included. Edges without room for words do not say theirs: " + _unnamed.ToString(CultureInfo.InvariantCulture) + ".";
+        if (_date is not null)
         {
-            yield return date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            yield return _date;
         }
     }
 
     private IEnumerable<(string Label, string Value)> Rows()
     {
-        if (_label?.Size is { } size)
+        if (_size is not null)
         {
-            yield return ("made for", size);
+            yield return ("made for", _size);
         }
 
         foreach (PatternPiece piece in _pieces.Pieces)

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
@@ -29,12 +30,24 @@ internal sealed class PieceSheet
     internal Drawing Draw()
     {
         List<DrawnPiece> drawn = SideBySide(out BoundingBox content);
+        double left = content.LeftMm;
+        double right = Math.Max(content.RightMm, left + TitleBlock.LeastWidthMm);
+
+        // Words first, since the title block says whether all of them found room. They stay between the upper edge and the block.
+        var placer = new LabelPlacer(new BoundingBox(left, content.BottomMm - (BelowMm / 2), right, content.TopMm));
+        foreach (List<DrawingMark> marks in drawn.SelectMany(piece => piece.All))
+        {
+            marks.ForEach(placer.Avoid);
+        }
+
+        var names = new List<DrawingMark>();
+        var pieceNames = new PieceNames(new TapeFigures(_options.Tape ?? UsualTape(), TapeStyle.Typographic), placer);
+        drawn.ForEach(piece => pieceNames.Place(piece, names));
+
         var titles = new List<DrawingMark>();
         var squares = new List<DrawingMark>();
         var warnings = new List<DrawingMark>();
-        double left = content.LeftMm;
-        double right = Math.Max(content.RightMm, left + TitleBlock.LeastWidthMm);
-        var notes = new PieceNotes(_pieces, _report);
+        var notes = new PieceNotes(_pieces, _report, pieceNames.SilentEdges);
         double bottom = notes.TitleBlock().Set(left, right, content.BottomMm - BelowMm, titles, squares);
         double top = _report.Passed ? content.TopMm : WarningMarks.Banner(_report, left, right, content.TopMm + BelowMm, titles);
         var sheet = new BoundingBox(left - MarginMm, bottom - MarginMm, right + MarginMm, top + MarginMm);
@@ -43,21 +56,6 @@ internal sealed class PieceSheet
             WarningMarks.Frame(sheet, warnings);
             drawn.ForEach(piece => WarningMarks.Across(piece.Bounds, warnings));
         }
-
-        var placer = new LabelPlacer(new BoundingBox(left, bottom, right, top));
-        titles.ForEach(placer.Avoid);
-        squares.ForEach(placer.Avoid);
-        foreach (DrawnPiece piece in drawn)
-        {
-            foreach (List<DrawingMark> marks in piece.All)
-            {
-                marks.ForEach(placer.Avoid);
-            }
-        }
-
-        var names = new List<DrawingMark>();
-        var pieceNames = new PieceNames(new TapeFigures(_options.Tape, TapeStyle.Typographic), placer);
-        drawn.ForEach(piece => pieceNames.Place(piece, names));
 
         var layers = new List<DrawingLayer>();
         Add(layers, LayerName.Warning, warnings);
@@ -75,6 +73,11 @@ internal sealed class PieceSheet
         Add(layers, LayerName.TitleBlock, titles);
         return new Drawing(notes.Title, notes.Description(), sheet, [.. layers]);
     }
+
+    // Pieces remember no unit: who chose allowances of 5/8 in works with a tape in inches.
+    private TapeStep UsualTape() => _pieces.Pieces.SelectMany(piece => piece.Edges).All(edge => Tape.IsOnMark(edge.AllowanceMm, TapeStep.SixtyFourth))
+        ? TapeStep.Eighth
+        : TapeStep.Millimeter;
 
     // In the order of the set, each as far up as there is room for it, and there as far left.
     private List<DrawnPiece> SideBySide(out BoundingBox content)

@@ -35,7 +35,7 @@ internal sealed class SkirtNotes
         Rows = Rows().ToArray(),
         Verdict = ("checks", _report.Verdict()),
         VerdictInk = _report.Passed ? Ink.Strong : Ink.Accent,
-        Cautions = Cautions.OfSkirtsAndTools,
+        Cautions = Cautions.OfCutting,
     };
 
     internal string Description()

@@ -9,8 +9,11 @@ using System.Text.Json.Nodes;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Output;
+using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Conventions;
 using Pattern.Core.Tests.Pieces;
+using UnitsNet;
 using NodeObject = System.Text.Json.Nodes.JsonObject;
 
 namespace Pattern.Core.Tests.Output;
@@ -50,7 +53,6 @@ public class JsonContentTests
     [InlineData("/body/measurements/0/term", "\"Waist girth\"", DiagnosticCode.JsonValueWrong, "waist girth")]
     [InlineData("/body/measurements/1/term", "\"waist girth\"", DiagnosticCode.JsonSaidTwice, "waist girth")]
     [InlineData("/body/measurements/0/value", "29.6", DiagnosticCode.JsonValueWrong, "751.84, as value and unit say", "/body/measurements/0/millimetres")]
-    [InlineData("/body/measurements/0/defined", "{\"kind\": \"girth\", \"least\": 1, \"most\": 2}", DiagnosticCode.JsonValueWrong, "null for a measurement that the library knows")]
     [InlineData("/body/measurements/3/defined", "null", DiagnosticCode.JsonValueWrong, "an object")]
     [InlineData("/body/measurements/3/defined/least", "900", DiagnosticCode.JsonContentRefused, "PC0002", "/body/measurements/3/defined")]
     [InlineData("/body/measurements/3/defined/most", "500", DiagnosticCode.JsonContentRefused, "head girth", "/body/measurements/3/millimetres")]
@@ -199,6 +201,37 @@ public class JsonContentTests
         Assert.Contains("allowed is 0.01 mm", refusal.Message);
         SkirtBlock block = read.ToBuilder().Draft();
         Assert.Equal(23.4, block.HipEase.Millimeters);
+    }
+
+    // A term that somebody defined may be one that the library knows later on: the file must go on being read.
+    [Fact]
+    public void FromJson_OfAKnownTermThatWasDefined_IsReadAsTheKnownOne()
+    {
+        string json = JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/body/measurements/0/defined", "{\"kind\": \"girth\", \"least\": 1, \"most\": 2}");
+
+        Assert.Equal(JsonSamples.Plain.ToJson(), PatternDocument.FromJson(json).ToJson());
+    }
+
+    [Fact]
+    public void WithPieces_OfALoadedDocument_SavesThemBesideTheSameBlock()
+    {
+        PatternDocument read = PatternDocument.FromJson(JsonSamples.Plain.ToJson());
+        PatternPiece first = read.Pieces.Pieces[0];
+        PatternDocument changed = read.WithPieces(read.Pieces.With(first.WithAllowance(Length.FromMillimeters(21))));
+
+        PatternDocument again = PatternDocument.FromJson(changed.ToJson());
+        Assert.Equal(changed.ToJson(), again.ToJson());
+        Assert.Equal(21, again.Pieces.Pieces[0].FindEdge(EdgeName.SideSeam).Allowance.Millimeters);
+        Assert.Equal(read.Panels.Select(panel => panel.Name), again.Panels.Select(panel => panel.Name));
+    }
+
+    // Where the cap of a dart lies follows from how it is pressed, so a block pressed otherwise is another one.
+    [Fact]
+    public void DraftBlock_OfAFileWithADartPressedOtherwise_SaysSo()
+    {
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(PatternDocument.Of(SamplePieces.Skirt).ToJson(), "/panels/0/edges/0/darts/0/pressedToward", "\"side\""));
+
+        Assert.Equal(DiagnosticCode.DraftDiffers, Assert.Throws<ConstructionException>(() => read.DraftBlock()).Code);
     }
 
     [Fact]

@@ -99,7 +99,7 @@ internal sealed class PieceNames
                 piece.Labels.Add(label);
                 if (cutting.Length > 0)
                 {
-                    Place(cutting, LineMm, spots, piece.Labels);
+                    Place(cutting, LineMm, [Below(label), .. spots], piece.Labels);
                 }
 
                 return;
@@ -108,6 +108,15 @@ internal sealed class PieceNames
 
         (TextMark? beside, PathMark? leader) = _placer.PlaceBeside(name, LineMm, Ink.Strong, box.Centre, Direction.Right, GapMm);
         piece.Labels.AddRange(new DrawingMark?[] { beside, leader }.OfType<DrawingMark>());
+    }
+
+    private static LabelSpot Below(TextMark label)
+    {
+        const double gapMm = 1.5;
+        double lineMm = TextWidths.Ascent + TextWidths.Descent;
+        double down = (lineMm * (label.SizeMm + LineMm) / 2) + gapMm;
+        Point2D middle = label.Bounds.Centre;
+        return label.AngleRad == 0 ? LabelSpot.On(middle + Direction.Down.TimesMm(down)) : LabelSpot.Upright(middle + Direction.Right.TimesMm(down));
     }
 
     private static Side[] Both => [Side.Left, Side.Right];

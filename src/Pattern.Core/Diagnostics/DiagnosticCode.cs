@@ -221,6 +221,81 @@ public enum DiagnosticCode
     /// <summary>A draft was asked for a landmark that was not drawn.</summary>
     LandmarkNotDrawn = 4006,
 
+    /// <summary>A sheet was asked for a line that was not drawn on it.</summary>
+    LineNotDrawn = 4010,
+
+    /// <summary>A landmark was marked under a name that is taken.</summary>
+    LandmarkMarkedTwice = 4011,
+
+    /// <summary>A line was drawn under a name that is taken.</summary>
+    LineDrawnTwice = 4012,
+
+    /// <summary>A reason was given before any step.</summary>
+    NoStepYet = 4013,
+
+    /// <summary>A hand measure was stated under a name that is taken.</summary>
+    MeasureStatedTwice = 4014,
+
+    /// <summary>The places in a sentence are not those of its words.</summary>
+    NoteWordsWrong = 4015,
+
+    /// <summary>A distance to measure off is negative.</summary>
+    DistanceNegative = 4016,
+
+    /// <summary>Two landmarks that should lie apart lie at one place.</summary>
+    PointsCoincide = 4017,
+
+    /// <summary>A side does not tell two places apart.</summary>
+    SideUndecided = 4018,
+
+    /// <summary>A landmark inside a line does not say which way to measure along it.</summary>
+    WayUndecided = 4019,
+
+    /// <summary>What was measured off does not meet its line.</summary>
+    LineNotMet = 4020,
+
+    /// <summary>A distance is longer than what is left of its line.</summary>
+    DistanceOffLine = 4021,
+
+    /// <summary>A landmark does not lie on its line.</summary>
+    LandmarkOffLine = 4022,
+
+    /// <summary>A landmark is no end of the line that is to go on.</summary>
+    LandmarkNoEnd = 4023,
+
+    /// <summary>A line does not go on as far as was asked.</summary>
+    CurveEnds = 4024,
+
+    /// <summary>Two circles of a compass do not cross.</summary>
+    CompassDoesNotReach = 4025,
+
+    /// <summary>Two lines do not cross.</summary>
+    LinesDoNotCross = 4026,
+
+    /// <summary>Two lines cross more than once.</summary>
+    CrossingUndecided = 4027,
+
+    /// <summary>A hip curve would begin and end at one level.</summary>
+    HipCurveLevel = 4028,
+
+    /// <summary>A mirror line is not straight.</summary>
+    MirrorNotStraight = 4029,
+
+    /// <summary>A dart has no intake or no length.</summary>
+    DartWithoutSize = 4030,
+
+    /// <summary>Half the intake of a dart lies beyond the end of its line.</summary>
+    DartOffLine = 4031,
+
+    /// <summary>A dart stands on another line.</summary>
+    DartOnOtherLine = 4032,
+
+    /// <summary>A line does not begin where the outline has come to.</summary>
+    LineNotNext = 4033,
+
+    /// <summary>A traced outline does not come back to its start.</summary>
+    OutlineNotClosed = 4034,
+
     /// <summary>A shaping table has no rows.</summary>
     ShapingTableEmpty = 5001,
 

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -7,154 +8,251 @@ using Pattern.Core.Panels;
 namespace Pattern.Core.Drafting;
 
 /// <summary>The sheet that a block is drafted on: every verb draws, and records the step that it is.</summary>
-/// <remarks>The one changeable object of a draft. Methods that draw their own blocks use it as the library's do: what
+/// <remarks>The one changeable object of a draft. Methods of your own use it exactly as the library's do: what
 /// the verbs return is what the next verbs start from, so the steps are the draft and not a description beside it.
-/// x runs to the right and y up from the first landmark. Not for use from several threads at once.</remarks>
-public sealed class DraftingSheet
+/// Landmarks and lines stay as drafted; what truing moves, it keeps in a list of its own. A name stands for one landmark or one line only.
+/// x runs to the right and y up. Every distance is zero or more: the verb says the way. Not for use from several threads at once.</remarks>
+/// <example><code>
+/// var sheet = new DraftingSheet();
+/// Landmark waist = sheet.Mark("centre waist", Point2D.Origin);
+/// Landmark hem = sheet.SquareDown(waist, WorkedLength.Given("length", Tape.Inches("24")), "centre hem");
+/// DraftedLine centre = sheet.Join(waist, hem, "centre line");
+/// </code></example>
+public sealed partial class DraftingSheet
 {
-    private readonly List<Landmark> _landmarks = new(40);
-    private readonly List<ConstructionLine> _lines = new(24);
+    // No sentence has more.
+    private const int MostWords = 60;
+
+    private readonly List<Landmark> _landmarks = new(32);
+    private readonly List<DraftedLine> _lines = new(20);
     private readonly List<Step> _steps = new(40);
+
+    // The way by which each landmark was reached, in radians; not a number where it was just marked.
+    private readonly List<double> _reachedRad = new(32);
     private readonly TapeStep? _tape;
+    private List<WorkedLength>? _measures;
 
     /// <summary>Lays out an empty sheet on which every distance is measured off exactly.</summary>
     public DraftingSheet()
     {
     }
 
-    /// <summary>Lays out an empty sheet on which every distance is measured off to the nearest mark of a tape, as a hand does it.</summary>
+    /// <summary>Lays out an empty sheet on which every distance is measured to the nearest mark of a tape, as a hand does it.</summary>
     /// <param name="tape">The marks of that tape.</param>
     public DraftingSheet(TapeStep tape) => _tape = tape;
 
-    /// <summary>The points drawn so far, in drafting order.</summary>
+    /// <summary>The points drawn so far, in drafting order, as drafted.</summary>
     public IReadOnlyList<Landmark> Landmarks => _landmarks;
 
-    /// <summary>The construction lines drawn so far, in drafting order.</summary>
-    public IReadOnlyList<ConstructionLine> Lines => _lines;
+    /// <summary>The lines drawn so far, in drafting order, as drafted.</summary>
+    public IReadOnlyList<DraftedLine> Lines => _lines;
 
     /// <summary>The steps taken so far, in drafting order.</summary>
     public IReadOnlyList<Step> Steps => _steps;
 
-    /// <summary>Marks a point to draft from.</summary>
-    public Landmark Mark(LandmarkName name, Point2D position)
-    {
-        Record("Mark {0}.", Guard.NotNull(name, nameof(name)));
-        return Place(name, position);
-    }
-
-    /// <summary>Squares a line down from a landmark and marks its end.</summary>
-    public Landmark SquareDown(Landmark from, WorkedLength distance, LandmarkName to, LineName? draws = null)
-        => Square(from, Direction.Down, "Square down from {0}: {1}. Mark {2}.", distance, to, draws);
-
-    /// <summary>Squares a line up from a landmark and marks its end.</summary>
-    public Landmark SquareUp(Landmark from, WorkedLength distance, LandmarkName to, LineName? draws = null)
-        => Square(from, Direction.Up, "Square up from {0}: {1}. Mark {2}.", distance, to, draws);
-
-    /// <summary>Squares a line across from a landmark and marks its end.</summary>
-    public Landmark SquareAcross(Landmark from, Across toward, WorkedLength distance, LandmarkName to, LineName? draws = null)
-        => Square(from, toward == Across.Right ? Direction.Right : Direction.Left, "Square across from {0}: {1}. Mark {2}.", distance, to, draws);
-
-    /// <summary>Draws a straight line between two landmarks.</summary>
-    public LineSegment Join(Landmark from, Landmark to, LineName draws)
-    {
-        Guard.NotNull(draws, nameof(draws));
-        var line = LineSegment.Between(from.Position, to.Position);
-        Record("Join {0} to {1}: the {2}.", from.Name, to.Name, draws.Text);
-        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.FromLine(line)));
-        return line;
-    }
-
-    /// <summary>Draws a hip curve: it leaves one landmark square up or down, along the straight line that it grows out of, and ends in the other.</summary>
-    /// <remarks>The curve is the parabola whose axis is square to that line. The sideways distance grows with the square of the distance along the
-    /// line, so the curve has no corner where it leaves the line, bulges outward all the way, and going on along the same
-    /// curve never changes it.</remarks>
-    public CubicBezier HipCurve(Landmark from, Landmark to, LineName draws)
-    {
-        Guard.NotNull(draws, nameof(draws));
-        CubicBezier curve = HipCurves.Vertical(from.Position, to.Position);
-        Record("Draw the {2} from {0} to {1}: a hip curve that leaves {0} straight.", from.Name, to.Name, draws.Text);
-        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.FromCubic(curve)));
-        return curve;
-    }
-
-    /// <summary>Goes on along a hip curve beyond its end, or back along it, and marks where that leads.</summary>
-    /// <param name="curve">The curve, as <see cref="HipCurve"/> returned it.</param>
-    /// <param name="end">The landmark that it ends in.</param>
-    /// <param name="distance">Along the curve; negative goes back.</param>
-    /// <param name="to">The name of the new point.</param>
-    public Landmark GoOnAlong(CubicBezier curve, Landmark end, WorkedLength distance, LandmarkName to)
-    {
-        Guard.NotNull(distance, nameof(distance));
-        Guard.NotNull(to, nameof(to));
-        Record("Go on from {0} along its curve: {1}. Mark {2}.", end.Name, distance, to);
-        return Place(to, HipCurves.GoOnMm(curve, Measure(distance)).End);
-    }
-
-    /// <summary>Draws a curve from one landmark to another with given directions at both ends.</summary>
-    public CubicBezier Curve(Landmark from, Direction leaving, Landmark to, Direction arriving, LineName draws)
-    {
-        Guard.NotNull(draws, nameof(draws));
-        CubicBezier curve = CubicBezier.Between(from.Position, leaving, to.Position, arriving);
-        Record("Draw the {2} from {0} to {1}, square to the line at either end.", from.Name, to.Name, draws.Text);
-        _lines.Add(new ConstructionLine(draws.Text, draws.Role, CurvePath.FromCubic(curve)));
-        return curve;
-    }
+    /// <summary>The measures of the hand draft that the method stated, in order.</summary>
+    public IReadOnlyList<WorkedLength> HandMeasures => _measures is null ? [] : _measures;
 
     /// <summary>Returns the landmark of that name.</summary>
     /// <exception cref="ConstructionException">No such landmark was drawn.</exception>
+    [Pure]
     public Landmark Find(LandmarkName name)
     {
-        Guard.NotNull(name, nameof(name));
-        foreach (Landmark landmark in _landmarks)
+        int index = IndexOf(Guard.NotNull(name, nameof(name)));
+        return index >= 0 ? _landmarks[index] : throw Refuse(DiagnosticCode.LandmarkNotDrawn, "looking for a landmark", name.Text, null, null, name);
+    }
+
+    /// <summary>Returns the line of that name.</summary>
+    /// <exception cref="ConstructionException">No such line was drawn.</exception>
+    [Pure]
+    public DraftedLine FindLine(LineName name)
+    {
+        DraftedLine? line = LineOf(Guard.NotNull(name, nameof(name)));
+        return line ?? throw Refuse(DiagnosticCode.LineNotDrawn, "looking for a line", name.Text, null, null, name);
+    }
+
+    /// <summary>Records a sentence of your own as a step: what no verb of the sheet says.</summary>
+    /// <param name="template">The sentence, with a place <c>{0}</c>, <c>{1}</c>, .. for each word.</param>
+    /// <param name="words">What fills the places: landmarks, lines, lengths with their working, counts, text.</param>
+    /// <exception cref="System.ArgumentException">The template is empty, or its places are not those of the words.</exception>
+    public Step Note(string template, params StepWord[] words)
+    {
+        Guard.Name(template, nameof(template));
+        RefuseWrongPlaces(template, Guard.NotNull(words, nameof(words)).Length);
+        return Record(template, (StepWord[])words.Clone());
+    }
+
+    /// <summary>Says why the last step is done.</summary>
+    /// <param name="reason">A sentence, such as "The hem then hangs level."</param>
+    /// <exception cref="ConstructionException">There is no step yet.</exception>
+    public Step Because(string reason)
+    {
+        Guard.Name(reason, nameof(reason));
+        int last = _steps.Count - 1;
+        return last < 0
+            ? throw Refuse(DiagnosticCode.NoStepYet, "giving a reason", null, null, null)
+            : _steps[last] = _steps[last].Because(reason);
+    }
+
+    /// <summary>States a measure of the hand draft under its name: what truing starts from, and what rounding to a tape is held against.</summary>
+    /// <param name="measure">The measure; it needs a name of its own.</param>
+    /// <exception cref="System.ArgumentException">The measure has no name.</exception>
+    /// <exception cref="ConstructionException">A measure of that name was stated before.</exception>
+    public WorkedLength State(WorkedLength measure)
+    {
+        string name = Guard.Name(Guard.NotNull(measure, nameof(measure)).Name, nameof(measure));
+        _measures ??= new(4);
+        foreach (WorkedLength stated in _measures)
         {
-            if (landmark.Name.Equals(name))
+            if (stated.Name == name)
             {
-                return landmark;
+                throw Refuse(DiagnosticCode.MeasureStatedTwice, "stating a measure", name, measure.ValueMm, stated.ValueMm, name);
             }
         }
 
-        throw new ConstructionException(DiagnosticCode.LandmarkNotDrawn, name) { Landmark = name.Text };
+        _measures.Add(measure);
+        return measure;
+    }
+
+    private static void RefuseWrongPlaces(string template, int words)
+    {
+        long used = 0;
+        bool right = words <= MostWords;
+        for (int at = 0; right && at < template.Length; at++)
+        {
+            if (template[at] == '{')
+            {
+                int place = 0;
+                int open = at;
+                for (at++; at < template.Length && template[at] is >= '0' and <= '9' && place < MostWords; at++)
+                {
+                    place = (10 * place) + (template[at] - '0');
+                }
+
+                right = at > open + 1 && at < template.Length && template[at] == '}' && place < words;
+                used |= 1L << place;
+            }
+            else
+            {
+                right = template[at] != '}';
+            }
+        }
+
+        if (!right || used != (1L << words) - 1)
+        {
+            throw new System.ArgumentException(MessageRegistry.Format(DiagnosticCode.NoteWordsWrong, template, words), nameof(template));
+        }
+    }
+
+    private Step Record(string template, params StepWord[] words)
+    {
+        var step = new Step(this, _steps.Count + 1, template, words, null, _landmarks.Count, _lines.Count);
+        _steps.Add(step);
+        return step;
     }
 
     /// <summary>What a hand would measure off: the value itself, or the nearest mark of the sheet's tape.</summary>
-    internal double Measure(WorkedLength distance) => _tape is { } tape ? Tape.MarksOf(distance.ValueMm, tape, TapeRounding.Nearest) * tape.SizeMm : distance.ValueMm;
+    private double ToMarkMm(double lengthMm) => _tape is { } tape ? Tape.MarksOf(lengthMm, tape, TapeRounding.Nearest) * tape.SizeMm : lengthMm;
 
-    /// <summary>Records a step that no verb of the sheet covers; the words fill the places of the template.</summary>
-    internal void Record(string template, params object[] words) => _steps.Add(new Step(_steps.Count + 1, template, words));
-
-    internal Landmark Place(LandmarkName name, Point2D position)
+    private double OffMm(WorkedLength distance, string doing, in Landmark from)
     {
-        var landmark = new Landmark(name, position);
+        double distanceMm = Guard.NotNull(distance, nameof(distance)).ValueMm;
+        return distanceMm >= 0 ? ToMarkMm(distanceMm) : throw Refuse(DiagnosticCode.DistanceNegative, doing, from.Name.Text, distanceMm, 0, distance.Value, from.Name);
+    }
+
+    private Landmark Place(LandmarkName name, in Point2D position, LandmarkKind kind = LandmarkKind.Point, double reachedRad = double.NaN)
+    {
+        var landmark = new Landmark(name, position, kind, _landmarks.Count);
         _landmarks.Add(landmark);
+        _reachedRad.Add(reachedRad);
         return landmark;
     }
 
-    /// <summary>Moves a landmark that truing found a better place for; the step that says so is recorded by whoever trues.</summary>
-    internal void Move(LandmarkName name, Point2D position)
+    // A step that draws is recorded after it has drawn, so that it counts what it drew; its number is known before.
+    private void RefuseMarked(LandmarkName name, string doing)
     {
-        for (int i = _landmarks.Count - 1; i >= 0; i--)
+        int index = IndexOf(Guard.NotNull(name, nameof(name)));
+        if (index >= 0)
+        {
+            throw Refuse(DiagnosticCode.LandmarkMarkedTwice, doing, name.Text, null, null, name, _landmarks[index].Position);
+        }
+    }
+
+    private void RefuseDrawn(LineName? name, string doing)
+    {
+        if (name is not null && LineOf(name) is { } drawn)
+        {
+            throw Refuse(DiagnosticCode.LineDrawnTwice, doing, name.Text, null, null, name, drawn.From.Name, drawn.To.Name);
+        }
+    }
+
+    /// <summary>Refuses a landmark that does not stand on this sheet.</summary>
+    private void Require(in Landmark landmark, string doing)
+    {
+        int index = landmark.Index;
+        if (landmark.Name is null || index >= _landmarks.Count || !_landmarks[index].Name.Equals(landmark.Name) || _landmarks[index].Position != landmark.Position)
+        {
+            string name = landmark.Name?.Text ?? "without a name";
+            throw Refuse(DiagnosticCode.LandmarkNotDrawn, doing, name, null, null, name);
+        }
+    }
+
+    private void Require(DraftedLine line, string doing)
+    {
+        if (!Guard.NotNull(line, nameof(line)).IsOn(this))
+        {
+            throw Refuse(DiagnosticCode.LineNotDrawn, doing, line.Name.Text, null, null, line.Name);
+        }
+    }
+
+    private int IndexOf(LandmarkName name)
+    {
+        for (int i = 0; i < _landmarks.Count; i++)
         {
             if (_landmarks[i].Name.Equals(name))
             {
-                _landmarks[i] = new Landmark(name, position);
-                return;
+                return i;
             }
         }
+
+        return -1;
     }
 
-    internal void Draw(LineName name, CurvePath path) => _lines.Add(new ConstructionLine(name.Text, name.Role, path));
-
-    private Landmark Square(Landmark from, Direction direction, string template, WorkedLength distance, LandmarkName to, LineName? draws)
+    private DraftedLine? LineOf(LineName name)
     {
-        Guard.NotNull(distance, nameof(distance));
-        Guard.NotNull(to, nameof(to));
-        Point2D end = from.Position + direction.TimesMm(Measure(distance));
-        Record(template, from.Name, distance, to);
-        if (draws is not null)
+        foreach (DraftedLine line in _lines)
         {
-            Draw(draws, CurvePath.FromLine(new LineSegment(from.Position, end)));
+            if (ReferenceEquals(line.Name, name) || line.Name.Text == name.Text)
+            {
+                return line;
+            }
         }
 
-        return Place(to, end);
+        return null;
     }
+
+    private DraftedLine Draw(LineName name, in PathSegment segment, in Landmark from, in Landmark to)
+    {
+        var line = new DraftedLine(this, name, segment, from, to);
+        _lines.Add(line);
+        return line;
+    }
+
+    private DraftedLine Draw(LineName name, CurvePath path, in Landmark from, in Landmark to)
+    {
+        var line = new DraftedLine(this, name, path, from, to);
+        _lines.Add(line);
+        return line;
+    }
+
+    private string Now(string doing) => "step " + (_steps.Count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ", " + doing;
+
+    /// <summary>A refusal that says at which step the draft stopped.</summary>
+    private ConstructionException Refuse(DiagnosticCode code, string doing, string? landmark, double? measuredMm, double? allowedMm, params object[] facts) => new(code, facts)
+    {
+        Step = Now(doing),
+        Landmark = landmark,
+        Measured = measuredMm is { } measured ? UnitsNet.Length.FromMillimeters(measured) : null,
+        Allowed = allowedMm is { } allowed ? UnitsNet.Length.FromMillimeters(allowed) : null,
+    };
 }

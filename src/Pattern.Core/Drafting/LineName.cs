@@ -25,4 +25,9 @@ public sealed class LineName
 
     /// <summary>Returns <see cref="Text"/>.</summary>
     public override string ToString() => Text;
+
+    /// <summary>The name of a guide, so that a draft can say <c>sheet.Join(top, hem, "centre line")</c>.</summary>
+    /// <param name="text">What the line is called, as for <see cref="Of"/>.</param>
+    /// <exception cref="System.ArgumentException">The text is empty, too long or has other characters.</exception>
+    public static implicit operator LineName(string text) => Of(text, ConstructionRole.Guide);
 }

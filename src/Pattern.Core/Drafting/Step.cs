@@ -1,33 +1,99 @@
 using System.Collections.Generic;
-using System.Linq;
+using System.Globalization;
 using System.Text;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 
 namespace Pattern.Core.Drafting;
 
-/// <summary>One thing that was done to the draft, with the arithmetic behind it. The block is built by its steps.</summary>
+/// <summary>One thing that was done to the draft, with the arithmetic behind it and what it drew. The block is built by its steps.</summary>
+/// <remarks>Immutable. The sheet records it: a verb its own, <see cref="DraftingSheet.Note"/> a sentence of your own.</remarks>
 public sealed class Step
 {
-    private readonly string _template;
-    private readonly object[] _words;
+    private readonly DraftingSheet _sheet;
+    private readonly StepWord[] _words;
+
+    // How many landmarks and lines stood on the sheet when the step was done; with those of the step before, what it drew.
+    private readonly ushort _landmarks;
+    private readonly ushort _lines;
 
     /// <summary>Trusted: the template has a place <c>{0}</c> for each word; no text is formed until it is asked for.</summary>
-    internal Step(int number, string template, object[] words)
+    internal Step(DraftingSheet sheet, int number, string template, StepWord[] words, string? reason, int landmarks, int lines)
     {
+        _sheet = sheet;
         Number = number;
-        _template = template;
+        Template = template;
         _words = words;
+        Reason = reason;
+        _landmarks = (ushort)landmarks;
+        _lines = (ushort)lines;
     }
 
     /// <summary>The place of the step in drafting order, from 1.</summary>
     public int Number { get; }
 
+    /// <summary>The sentence without its words: <c>Square down from {0}: {1}. Mark {2}.</c> The same for every body, so it can stand for its translations.</summary>
+    public string Template { get; }
+
+    /// <summary>What fills the places of the template, in order.</summary>
+    public IReadOnlyList<StepWord> Words => _words;
+
+    /// <summary>Why the step is done, a sentence; null where nobody said.</summary>
+    public string? Reason { get; }
+
     /// <summary>The lengths measured off in this step, each with its working.</summary>
-    public IEnumerable<WorkedLength> Workings => _words.OfType<WorkedLength>();
+    public IEnumerable<WorkedLength> Workings
+    {
+        get
+        {
+            foreach (StepWord word in _words)
+            {
+                if (word.Length is { } length)
+                {
+                    yield return length;
+                }
+            }
+        }
+    }
 
     /// <summary>The landmarks that the step speaks of, in order.</summary>
-    public IEnumerable<LandmarkName> Landmarks => _words.OfType<LandmarkName>();
+    public IEnumerable<LandmarkName> Landmarks
+    {
+        get
+        {
+            foreach (StepWord word in _words)
+            {
+                if (word.Landmark is { } name)
+                {
+                    yield return name;
+                }
+            }
+        }
+    }
+
+    /// <summary>The landmarks that the step marked, in order; often none or one.</summary>
+    public IEnumerable<Landmark> Marked
+    {
+        get
+        {
+            for (int i = Number == 1 ? 0 : _sheet.Steps[Number - 2]._landmarks; i < _landmarks; i++)
+            {
+                yield return _sheet.Landmarks[i];
+            }
+        }
+    }
+
+    /// <summary>The lines that the step drew, in order; often none or one.</summary>
+    public IEnumerable<DraftedLine> Drew
+    {
+        get
+        {
+            for (int i = Number == 1 ? 0 : _sheet.Steps[Number - 2]._lines; i < _lines; i++)
+            {
+                yield return _sheet.Lines[i];
+            }
+        }
+    }
 
     /// <summary>The step as one would say it at the table, lengths read off the tape.</summary>
     /// <param name="tapeStep">How finely the tape is read, and in which unit.</param>
@@ -35,17 +101,19 @@ public sealed class Step
     {
         var text = new StringBuilder();
         int from = 0;
-        for (int open = _template.IndexOf('{'); open >= 0; open = _template.IndexOf('{', from))
+        for (int open = Template.IndexOf('{'); open >= 0; open = Template.IndexOf('{', from))
         {
-            text.Append(_template, from, open - from);
-            object word = _words[_template[open + 1] - '0'];
-            text.Append(word is WorkedLength length ? length.Describe(tapeStep) : word.ToString());
-            from = open + 3;
+            int close = Template.IndexOf('}', open);
+            int word = int.Parse(Template.Substring(open + 1, close - open - 1), NumberStyles.None, CultureInfo.InvariantCulture);
+            text.Append(Template, from, open - from).Append(_words[word].Describe(tapeStep));
+            from = close + 1;
         }
 
-        return text.Append(_template, from, _template.Length - from).ToString();
+        return text.Append(Template, from, Template.Length - from).ToString();
     }
 
     /// <summary>Number and description, read in sixteenths of an inch.</summary>
-    public override string ToString() => $"{Number}. {Describe(TapeStep.Sixteenth)}";
+    public override string ToString() => Number.ToString(CultureInfo.InvariantCulture) + ". " + Describe(TapeStep.Sixteenth);
+
+    internal Step Because(string reason) => new(_sheet, Number, Template, _words, reason, _landmarks, _lines);
 }

@@ -24,15 +24,17 @@ public sealed partial class CurvePath
     // Length from the start to the start of each segment, and to the end; filled when first asked for.
     private double[]? _lengthsMm;
 
+    // The segments for readers; filled when first asked for.
+    private ReadOnlyCollection<PathSegment>? _list;
+
     private CurvePath(PathSegment[] segments, bool isClosed)
     {
         _segments = segments;
         IsClosed = isClosed;
-        Segments = new ReadOnlyCollection<PathSegment>(segments);
     }
 
     /// <summary>The segments in order; at least one.</summary>
-    public IReadOnlyList<PathSegment> Segments { get; }
+    public IReadOnlyList<PathSegment> Segments => Volatile.Read(ref _list) ?? (_list = new ReadOnlyCollection<PathSegment>(_segments));
 
     /// <summary>Whether the end is joined to the start.</summary>
     public bool IsClosed { get; }

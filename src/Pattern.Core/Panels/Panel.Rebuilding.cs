@@ -28,7 +28,7 @@ public sealed partial class Panel
         return new Panel(Name, edges, new PanelFeatures(
             Grainline.Transformed(transform),
             [.. Notches.Select(notch => new Notch(notch.Edge, transform.Apply(notch.Position), notch.FromStartMm, notch.Count))],
-            [.. Landmarks.Select(landmark => new Landmark(landmark.Name, transform.Apply(landmark.Position)))],
+            [.. Landmarks.Select(landmark => landmark.At(transform.Apply(landmark.Position)))],
             [.. InsideDarts.Select(dart => dart.Transformed(transform))]));
     }
 
@@ -48,7 +48,7 @@ public sealed partial class Panel
         bool Goes(Point2D point) => region.ContainmentOf(point) != Containment.Outside;
         return _features with
         {
-            Landmarks = [.. Landmarks.Select(l => Goes(l.Position) ? new Landmark(l.Name, turn.Apply(l.Position)) : l)],
+            Landmarks = [.. Landmarks.Select(l => Goes(l.Position) ? l.At(turn.Apply(l.Position)) : l)],
             InsideDarts = [.. InsideDarts.Select(d => Goes(d.FirstApex) ? d.Transformed(turn) : d)],
         };
     }

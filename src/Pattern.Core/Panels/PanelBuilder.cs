@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using System.Linq;
 using Pattern.Core.Diagnostics;
@@ -71,11 +72,17 @@ public sealed class PanelBuilder
     {
         PanelEdge[] edges = [.. _edges.Select(e => new PanelEdge(e.Name, e.Role, e.Path))];
         RefuseGaps(_name, edges);
-        new Panel(_name, edges, new PanelFeatures(default, [], [], [])).RefuseCrossedOutline("making a panel");
         Notch[] notches = [.. _notches.Select(n => Place(n, edges))];
-        LineSegment grain = _grainline ?? UsualGrain(CurvePath.FromSegments(_edges.SelectMany(e => e.Path.Segments)).Closed());
-        RefuseNoLength(_name, "the grainline", grain.LengthMm);
-        return new Panel(_name, edges, new PanelFeatures(grain, notches, _landmarks, []));
+        return Finish(_name, edges, _edges.SelectMany(e => e.Path.Segments), notches, _landmarks, _grainline);
+    }
+
+    /// <summary>Makes a panel of edges that run head to tail; the outline is the same with its darts left out.</summary>
+    internal static Panel Finish(PanelName name, PanelEdge[] edges, IEnumerable<PathSegment> outline, Notch[] notches, Landmark[] landmarks, LineSegment? grainline)
+    {
+        new Panel(name, edges, new PanelFeatures(default, [], [], [])).RefuseCrossedOutline("making a panel");
+        LineSegment grain = grainline ?? UsualGrain(CurvePath.FromSegments(outline).Closed());
+        RefuseNoLength(name, "the grainline", grain.LengthMm);
+        return new Panel(name, edges, new PanelFeatures(grain, notches, landmarks, []));
     }
 
     /// <summary>Refuses edges that do not make a panel: too few, of one name, or not head to tail.</summary>

@@ -106,7 +106,7 @@ internal static class PanelUnfolding
 
         Landmark[] images = [.. panel.Landmarks
             .Where(l => mirror.Apply(l.Position).DistanceMm(l.Position) > StraightMm)
-            .Select(l => new Landmark(LandmarkName.Of(Fitting(Other + l.Name.Text)), mirror.Apply(l.Position)))];
+            .Select(l => new Landmark(LandmarkName.Of(Fitting(Other + l.Name.Text)), mirror.Apply(l.Position), l.Kind))];
         return new PanelFeatures(
             panel.Grainline,
             [.. notches],

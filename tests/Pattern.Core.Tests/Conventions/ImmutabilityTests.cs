@@ -17,7 +17,7 @@ public class ImmutabilityTests
     private static readonly Type[] Changeable = [typeof(DraftingSheet)];
 
     /// <summary>Fields that are filled when first asked for, with a value that depends on the others only: seen from outside nothing changes.</summary>
-    private static readonly string[] Caches = ["CurvePath._lengthsMm", "Dart._cap"];
+    private static readonly string[] Caches = ["CurvePath._lengthsMm", "CurvePath._list", "Dart._cap", "DraftedLine._path", "SkirtBlock._landmarks"];
 
     /// <summary>Structs with fixed room inside, which the language does not let be readonly: each of their visible members is instead, and
     /// only the library fills the room before it hands the value out.</summary>

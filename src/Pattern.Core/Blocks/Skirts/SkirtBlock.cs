@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
+using System.Threading;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
@@ -20,6 +21,10 @@ public sealed class SkirtBlock
     private readonly SkirtOptions _options;
     private readonly DraftingSheet _sheet;
     private readonly TruingChange[] _changes;
+    private readonly Landmark[] _moved;
+
+    // As trued; filled when first asked for.
+    private Landmark[]? _landmarks;
 
     private SkirtBlock(BodyMeasurements body, SkirtOptions options)
     {
@@ -32,6 +37,7 @@ public sealed class SkirtBlock
         Front = trued.Front;
         Shaping = draft.Reading;
         _changes = trued.Changes;
+        _moved = trued.Moved;
         Report = SkirtChecks.Check(Back, Front, draft, options);
     }
 
@@ -51,10 +57,10 @@ public sealed class SkirtBlock
     public IReadOnlyList<Step> Steps => _sheet.Steps;
 
     /// <summary>The named points of the draft, in drafting order. Those that truing moved stand where it put them.</summary>
-    public IReadOnlyList<Landmark> Landmarks => _sheet.Landmarks;
+    public IReadOnlyList<Landmark> Landmarks => Volatile.Read(ref _landmarks) ?? (_landmarks = Trued());
 
     /// <summary>The lines drawn on the way, in drafting order, as drawn by hand before truing.</summary>
-    public IReadOnlyList<ConstructionLine> ConstructionLines => _sheet.Lines;
+    public IReadOnlyList<DraftedLine> ConstructionLines => _sheet.Lines;
 
     /// <summary>What the hand draft would have been off by, and what truing made of it.</summary>
     public IReadOnlyList<TruingChange> TruingChanges => _changes;
@@ -112,6 +118,17 @@ public sealed class SkirtBlock
     }
 
     internal SkirtOptions Options => _options;
+
+    private Landmark[] Trued()
+    {
+        Landmark[] trued = [.. _sheet.Landmarks];
+        foreach (Landmark moved in _moved)
+        {
+            trued[moved.Index] = moved;
+        }
+
+        return trued;
+    }
 
     internal static SkirtBlock Draft(BodyMeasurements body, SkirtOptions options) => new(body, options);
 }

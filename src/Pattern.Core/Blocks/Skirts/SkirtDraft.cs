@@ -136,7 +136,7 @@ internal sealed class SkirtDraft
         _sideLowerHip = Sheet.SquareAcross(Back.CentreLowerHip, Across.Right, Back.HipWidth, SkirtNames.SideLowerHip);
         _sideUpperHip = Sheet.SquareUp(_sideLowerHip, lower - upper, SkirtNames.SideUpperHip);
         Sheet.SquareUp(_sideLowerHip, lower, SkirtNames.SideLevel, SkirtNames.SideLine);
-        _sideHem = Sheet.SquareDown(_sideLowerHip, length - lower, SkirtNames.SideHem, SkirtNames.SideLine);
+        _sideHem = Sheet.SquareDown(_sideLowerHip, length - lower, SkirtNames.SideHem, SkirtNames.SideLineBelow);
     }
 
     private void Shape(SkirtQuarter quarter, WorkedLength quarterWaist, WorkedLength tableIntake, DartPlan plan, WorkedLength usualLength, double comesInMm)
@@ -162,7 +162,7 @@ internal sealed class SkirtDraft
                 : Back.CentreLevel;
         if (comesIn > 0)
         {
-            Back.CentreSeam = Sheet.HipCurve(Back.CentreUpperHip, Back.CentreWaist, Back.Names.CentreSeam);
+            Back.CentreSeam = Sheet.HipCurve(Back.CentreUpperHip, Back.CentreWaist, Back.Names.CentreSeam).CubicRaw;
         }
     }
 
@@ -181,11 +181,11 @@ internal sealed class SkirtDraft
         SkirtShaping shaping = quarter.Shaping;
         WorkedLength open = shaping.DartCount == 0 ? shaping.Waist : shaping.Waist + shaping.DartIntake;
         quarter.WaistPoint = Sheet.SquareAcross(quarter.CentreLevel, quarter.TowardSide, open, quarter.Names.WaistPoint);
-        CubicBezier curve = Sheet.HipCurve(_sideUpperHip, quarter.WaistPoint, quarter.Names.SideSeam);
+        DraftedLine curve = Sheet.HipCurve(_sideUpperHip, quarter.WaistPoint, quarter.Names.SideSeam);
         if (_options.Waistline == Waistline.Level || _options.SideLiftMm == 0)
         {
             quarter.SideWaist = quarter.WaistPoint;
-            quarter.SideSeam = curve;
+            quarter.SideSeam = curve.CubicRaw;
             return;
         }
 
@@ -208,11 +208,14 @@ internal sealed class SkirtDraft
         WorkedLength each = count == 1 ? quarter.Shaping.DartIntake : quarter.Shaping.DartIntake.DividedBy(count).Named("each dart");
         for (int i = 0; i < count; i++)
         {
-            DrawDart(quarter, i, count, each);
+            DraftedDart dart = DrawDart(quarter, i, count, each);
+            quarter.Wedges[i] = new DartWedge(dart.Middle.Position.XMm, dart.IntakeMm, dart.Middle.Position.YMm - dart.Apex.Position.YMm);
+            quarter.HandLegDifferenceMm = Math.Max(quarter.HandLegDifferenceMm, dart.LegDifferenceMm);
+            quarter.HandClosedWaistMm -= dart.AlongMm;
         }
     }
 
-    private void DrawDart(SkirtQuarter quarter, int index, int count, WorkedLength each)
+    private DraftedDart DrawDart(SkirtQuarter quarter, int index, int count, WorkedLength each)
     {
         // The middle of the waistline for one dart; for more, at equal parts of the finished waist, with the darts before it open.
         WorkedLength waist = quarter.Shaping.Waist;
@@ -220,27 +223,22 @@ internal sealed class SkirtDraft
         WorkedLength fromCentre = count == 1
             ? (waist + each).Half()
             : index == 0 ? part + each.Half() : part.Times(index + 1) + each.Times(index + 0.5);
-        WorkedLength half = each.Half();
-        WorkedLength length = quarter.Shaping.DartLengths[index];
-        (LandmarkName centreName, LandmarkName apexName) = quarter.Names.Darts[index];
-
-        double x = quarter.CentreLevel.Position.XMm + (quarter.Hand * Sheet.Measure(fromCentre));
-        Point2D onWaist = OnWaistline(quarter, x);
-        Point2D apex = new(x, onWaist.YMm - Sheet.Measure(length));
-        double halfMm = Sheet.Measure(half);
-        Point2D centreLeg = OnWaistline(quarter, x - (quarter.Hand * halfMm));
-        Point2D sideLeg = OnWaistline(quarter, x + (quarter.Hand * halfMm));
-
-        Sheet.Record("From the {0} measure across {1} and mark {2} on the waistline.", quarter.Names.Centre, fromCentre, centreName);
-        Sheet.Place(centreName, onWaist);
-        Sheet.Record("Square down from {0}: {1}. Mark {2}.", centreName, length, apexName);
-        Sheet.Place(apexName, apex);
-        Sheet.Draw(quarter.Names.DartCentre, CurvePath.FromLine(new LineSegment(onWaist, apex)));
-        Sheet.Record("Mark half the intake on the waistline either side of {0}: {1}. Join both to {2}.", centreName, half, apexName);
-
-        quarter.Wedges[index] = new DartWedge(x, 2 * halfMm, Sheet.Measure(length));
-        quarter.HandLegDifferenceMm = Math.Max(quarter.HandLegDifferenceMm, Math.Abs(apex.DistanceMm(centreLeg) - apex.DistanceMm(sideLeg)));
-        quarter.HandClosedWaistMm -= Math.Abs(LengthToX(quarter, sideLeg.XMm) - LengthToX(quarter, centreLeg.XMm));
+        DartNames names = quarter.Names.Darts[index];
+        try
+        {
+            Landmark middle = Sheet.MarkOnto(quarter.Waistline, quarter.CentreLevel, quarter.TowardSide, fromCentre, names.Middle);
+            return Sheet.PlaceDart(quarter.Waistline, middle, each, quarter.Shaping.DartLengths[index], names.Apex, names.MiddleLine);
+        }
+        catch (ConstructionException refusal) when (refusal.Code is DiagnosticCode.LineNotMet or DiagnosticCode.DartOffLine)
+        {
+            throw new ConstructionException(DiagnosticCode.DartOffWaistline, quarter.Names.Panel)
+            {
+                Step = refusal.Step,
+                Landmark = quarter.Names.Waistline.Text,
+                Measured = refusal.Measured,
+                Allowed = refusal.Allowed,
+            };
+        }
     }
 
     private void DrawHem(SkirtQuarter quarter)
@@ -249,30 +247,14 @@ internal sealed class SkirtDraft
         if (_options.Fit.SideHemMm > 0)
         {
             quarter.SideHem = Sheet.SquareAcross(_sideHem, quarter.TowardCentre, Given("side hem in", _options.Fit.SideHemMm), quarter.Names.SideHem);
-            quarter.SideSeamBelow = Sheet.HipCurve(_sideLowerHip, quarter.SideHem, quarter.Names.SideSeamBelow);
+            quarter.SideSeamBelow = Sheet.HipCurve(_sideLowerHip, quarter.SideHem, quarter.Names.SideSeamBelow).CubicRaw;
         }
 
         if (quarter == Back && _options.Fit.CentreBackHemMm > 0)
         {
             quarter.CentreHem = Sheet.SquareAcross(quarter.CentreHem, quarter.TowardSide, Given("CB hem in", _options.Fit.CentreBackHemMm), quarter.Names.CentreHemIn);
-            quarter.CentreSeamBelow = Sheet.HipCurve(quarter.CentreLowerHip, quarter.CentreHem, quarter.Names.CentreSeamBelow);
+            quarter.CentreSeamBelow = Sheet.HipCurve(quarter.CentreLowerHip, quarter.CentreHem, quarter.Names.CentreSeamBelow).CubicRaw;
         }
-    }
-
-    private static Point2D OnWaistline(SkirtQuarter quarter, double xMm) => quarter.Waistline.PointAtRaw(ParameterAtX(quarter, xMm));
-
-    private static double LengthToX(SkirtQuarter quarter, double xMm) => quarter.Waistline.LengthMm(0, ParameterAtX(quarter, xMm));
-
-    private static double ParameterAtX(SkirtQuarter quarter, double xMm)
-    {
-        CurveIntersections hits = quarter.Waistline.IntersectionsWith(Line.Vertical(new Point2D(xMm, 0)));
-        return hits.Count > 0
-            ? hits.FirstRaw(0)
-            : throw new ConstructionException(DiagnosticCode.DartOffWaistline, quarter.Names.Panel)
-            {
-                Step = "placing the darts",
-                Landmark = quarter.Names.Waistline.Text,
-            };
     }
 
     private static void RefuseNoWidth(SkirtQuarter quarter)

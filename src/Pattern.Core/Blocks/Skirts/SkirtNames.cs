@@ -30,6 +30,8 @@ internal static class SkirtNames
     internal static readonly LineName HemLine = LineName.Of("hem line", ConstructionRole.Frame);
     internal static readonly LineName SideLine = LineName.Of("side line", ConstructionRole.Guide);
 
+    internal static readonly LineName SideLineBelow = LineName.Of("side line below the hip", ConstructionRole.Guide);
+
     internal static readonly QuarterNames Back = new(PanelName.Back, "CB", "back");
     internal static readonly QuarterNames Front = new(PanelName.Front, "CF", "front");
 }
@@ -52,11 +54,10 @@ internal sealed class QuarterNames
         CentreSeam = LineName.Of(centre + " seam", ConstructionRole.HandDrawn);
         CentreSeamBelow = LineName.Of(centre + " seam below the hip", ConstructionRole.HandDrawn);
         Waistline = LineName.Of(side + " waistline", ConstructionRole.HandDrawn);
-        DartCentre = LineName.Of(side + " dart centre", ConstructionRole.Guide);
-        Darts = new (LandmarkName, LandmarkName)[DartPlan.MostDarts];
+        Darts = new DartNames[DartPlan.MostDarts];
         for (int i = 0; i < Darts.Length; i++)
         {
-            Darts[i] = (LandmarkName.Of($"{side} dart {i + 1} centre"), LandmarkName.Of($"{side} dart {i + 1} apex"));
+            Darts[i] = new DartNames(side + " dart " + (i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture));
         }
     }
 
@@ -87,7 +88,15 @@ internal sealed class QuarterNames
 
     internal LineName Waistline { get; }
 
-    internal LineName DartCentre { get; }
+    internal DartNames[] Darts { get; }
+}
 
-    internal (LandmarkName Centre, LandmarkName Apex)[] Darts { get; }
+/// <summary>The names of one dart.</summary>
+internal sealed class DartNames(string dart)
+{
+    internal LandmarkName Middle { get; } = dart + " centre";
+
+    internal LandmarkName Apex { get; } = dart + " apex";
+
+    internal LineName MiddleLine { get; } = dart + " middle line";
 }

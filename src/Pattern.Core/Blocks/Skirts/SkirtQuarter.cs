@@ -57,7 +57,7 @@ internal sealed class SkirtQuarter
     internal CubicBezier? CentreSeamBelow { get; set; }
 
     /// <summary>The waistline from centre to side in one sweep, darts not yet folded.</summary>
-    internal CubicBezier Waistline { get; set; }
+    internal DraftedLine Waistline { get; set; } = null!;
 
     internal DartWedge[] Wedges { get; set; } = [];
 

@@ -16,6 +16,8 @@ internal sealed class SkirtTruing
     private readonly SkirtDraft _draft;
     private readonly double _sideLengthMm;
     private readonly double _sweepMm;
+    private readonly Landmark[] _moved;
+    private int _movedCount;
 
     private SkirtTruing(SkirtDraft draft)
     {
@@ -29,6 +31,7 @@ internal sealed class SkirtTruing
         Back = ToPanel(draft.Back, BackWaist, notchCount: 2);
         Front = ToPanel(draft.Front, FrontWaist, notchCount: 1);
         Changes = ListChanges();
+        _moved = new Landmark[2 + (2 * (draft.Back.Wedges.Length + draft.Front.Wedges.Length))];
         Record();
     }
 
@@ -41,6 +44,9 @@ internal sealed class SkirtTruing
     internal Panel Front { get; }
 
     internal TruingChange[] Changes { get; }
+
+    /// <summary>The landmarks that truing moved, where it put them.</summary>
+    internal Landmark[] Moved => _moved;
 
     internal static SkirtTruing True(SkirtDraft draft) => new(draft);
 
@@ -92,7 +98,7 @@ internal sealed class SkirtTruing
                 [new Notch(EdgeName.SideSeam, _draft.SideLowerHip, hipFromWaistMm, notchCount)],
                 [
                     quarter.CentreWaist,
-                    new Landmark(quarter.SideWaist.Name, waistEdge.End),
+                    quarter.SideWaist.At(waistEdge.End),
                     new Landmark(SkirtNames.SideLowerHip, _draft.SideLowerHip),
                     quarter.CentreLowerHip,
                 ],
@@ -227,34 +233,36 @@ internal sealed class SkirtTruing
         DraftingSheet sheet = _draft.Sheet;
         string name = panel.Name.Text;
         PanelEdge waist = panel.FindEdge(EdgeName.Waist);
-        sheet.Record(
+        sheet.Note(
             "True the {0} waistline with its darts closed: {1}, {2}.",
             name,
             WorkedLength.DrawnMm("by hand", quarter.HandClosedWaistMm),
             WorkedLength.DrawnMm("trued", waist.SewnLengthMm()));
-        sheet.Record(
+        sheet.Note(
             "True the {0} side seam from the upper hip to the waist: {1}, {2}, the same on back and front. {3} has {4}.",
             name,
             WorkedLength.DrawnMm("by hand", quarter.HandSideLengthMm),
             WorkedLength.DrawnMm("trued", _sideLengthMm),
-            quarter.SideWaist.Name,
+            quarter.SideWaist,
             WorkedLength.DrawnMm("moved", quarter.SideWaist.Position.DistanceMm(waist.End)));
-        sheet.Move(quarter.SideWaist.Name, waist.End);
+        _moved[_movedCount++] = quarter.SideWaist.At(waist.End);
         foreach (Dart dart in waist.Darts)
         {
-            (LandmarkName centre, LandmarkName apex) = quarter.Names.Darts[dart.Number - 1];
-            sheet.Record(
+            DartNames names = quarter.Names.Darts[dart.Number - 1];
+            Landmark middle = sheet.Find(names.Middle);
+            Landmark apex = sheet.Find(names.Apex);
+            sheet.Note(
                 "Draw the legs of {0} again, both equal, from the trued waistline to {1}, which has {2}.",
-                centre,
+                middle,
                 apex,
-                WorkedLength.DrawnMm("moved", sheet.Find(apex).Position.DistanceMm(dart.Apex)));
-            sheet.Move(centre, dart.MiddleOfIntake);
-            sheet.Move(apex, dart.Apex);
+                WorkedLength.DrawnMm("moved", apex.Position.DistanceMm(dart.Apex)));
+            _moved[_movedCount++] = middle.At(dart.MiddleOfIntake);
+            _moved[_movedCount++] = apex.At(dart.Apex);
         }
 
         if (quarter.SideSeamBelow is not null || quarter.CentreSeamBelow is not null)
         {
-            sheet.Record("Sweep the {0} hem until it meets its seams square. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.", name);
+            sheet.Note("Sweep the {0} hem until it meets its seams square. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.", name);
         }
     }
 

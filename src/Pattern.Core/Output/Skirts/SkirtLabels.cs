@@ -50,10 +50,10 @@ internal sealed class SkirtLabels
             Along("straight grain", GrainMm, Ink.Cool, grain.Path, [Side.Left, Side.Right], NearMiddle, lines.Grainlines);
         }
 
-        foreach (ConstructionLine level in _block.ConstructionLines.Where(line => line.Role == ConstructionRole.Level))
+        foreach (DraftedLine level in _block.ConstructionLines.Where(line => line.Role == ConstructionRole.Level))
         {
             double depth = -level.Path.Start.YMm;
-            string words = depth == 0 ? level.Name : level.Name + ", " + _figures.Of(depth);
+            string words = depth == 0 ? level.Name.Text : level.Name.Text + ", " + _figures.Of(depth);
             Along(words, LevelMm, Ink.Middle, level.Path, [Side.Left, Side.Right], NearEnds, lines.Levels);
         }
 
@@ -68,7 +68,7 @@ internal sealed class SkirtLabels
         BoundingBox box = Box(block);
         return point.XMm < box.LeftMm + near ? Direction.Left
             : point.XMm > box.RightMm - near ? Direction.Right
-            : point.YMm < box.BottomMm + near || landmark.Name.Text.EndsWith("apex", System.StringComparison.Ordinal) ? Direction.Down
+            : point.YMm < box.BottomMm + near || landmark.Kind == LandmarkKind.DartApex ? Direction.Down
             : point.YMm > -block.Levels.YokeMm / 2 ? Direction.Up
             : Direction.Right;
     }
@@ -77,7 +77,7 @@ internal sealed class SkirtLabels
     private static BoundingBox Box(SkirtBlock block)
     {
         BoundingBox box = block.ConstructionLines[0].Path.Bounds;
-        foreach (ConstructionLine line in block.ConstructionLines)
+        foreach (DraftedLine line in block.ConstructionLines)
         {
             if (line.Role == ConstructionRole.Frame)
             {

@@ -17,7 +17,7 @@ internal sealed class SkirtLines
 
     internal SkirtLines(SkirtBlock block)
     {
-        foreach (ConstructionLine line in block.ConstructionLines)
+        foreach (DraftedLine line in block.ConstructionLines)
         {
             (line.Role == ConstructionRole.Level ? Levels : Construction).Add(new PathMark(line.Path, RoleOf(line.Role)));
         }

@@ -60,7 +60,7 @@ internal sealed class PanelRedraw
         var landmarks = (Landmark[])_panel.Features.Landmarks.Clone();
         for (int i = 0; i < landmarks.Length; i++)
         {
-            landmarks[i] = new Landmark(landmarks[i].Name, Moved(landmarks[i].Position));
+            landmarks[i] = landmarks[i].At(Moved(landmarks[i].Position));
         }
 
         return _panel.WithEdges(_edges, _panel.Features with { Notches = notches, Landmarks = landmarks }, _step);

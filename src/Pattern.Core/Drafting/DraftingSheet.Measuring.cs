@@ -1,0 +1,164 @@
+using System;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Drafting;
+
+/// <content>Lengths taken from the draft, and darts.</content>
+public sealed partial class DraftingSheet
+{
+    /// <summary>Measures a line or curve along itself; the next step can use what the tape says.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="name">What the measure is called; by default as the line is.</param>
+    /// <exception cref="ConstructionException">The line is not of this sheet.</exception>
+    public WorkedLength Measure(DraftedLine line, string? name = null)
+    {
+        Require(line, "measuring a line");
+        WorkedLength measured = WorkedLength.DrawnMm(name is null ? line.Name.Text : Guard.Name(name, nameof(name)), ToMarkMm(line.LengthMm()));
+        if (name is null)
+        {
+            Record("Measure the {0}.", measured);
+        }
+        else
+        {
+            Record("Measure the {0}: {1}.", line, measured);
+        }
+
+        return measured;
+    }
+
+    /// <summary>Measures a line or curve along itself between two landmarks on it.</summary>
+    /// <exception cref="ConstructionException">The line is not of this sheet, or a landmark is not on it.</exception>
+    public WorkedLength Measure(DraftedLine line, Landmark from, Landmark to, string name)
+    {
+        const string Doing = "measuring a part of a line";
+        Require(line, Doing);
+        double lengthMm = Math.Abs(AlongOf(line, to, Doing) - AlongOf(line, from, Doing));
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(lengthMm));
+        Record("Measure the {0} from {1} to {2}: {3}.", line, from, to, measured);
+        return measured;
+    }
+
+    /// <summary>Measures the straight distance between two landmarks.</summary>
+    /// <exception cref="ConstructionException">A landmark is not of this sheet.</exception>
+    public WorkedLength Measure(Landmark from, Landmark to, string name)
+    {
+        const string Doing = "measuring between landmarks";
+        Require(from, Doing);
+        Require(to, Doing);
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(from.Position.DistanceMm(to.Position)));
+        Record("Measure straight from {0} to {1}: {2}.", from, to, measured);
+        return measured;
+    }
+
+    /// <summary>Measures a line along itself with its darts folded: without the part between their legs.</summary>
+    /// <exception cref="ConstructionException">The line is not of this sheet, or a dart stands on another line.</exception>
+    public WorkedLength MeasureFolded(DraftedLine line, string name, params DraftedDart[] darts)
+    {
+        const string Doing = "measuring with darts folded";
+        Require(line, Doing);
+        double lengthMm = line.LengthMm();
+        foreach (DraftedDart dart in Guard.NotNull(darts, nameof(darts)))
+        {
+            RefuseOtherLine(line, dart, Doing);
+            lengthMm -= dart.AlongMm;
+        }
+
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(lengthMm));
+        Record("Fold the darts and measure the {0}: {1}.", line, measured);
+        return measured;
+    }
+
+    /// <summary>Draws a dart on a line, squared down from its middle.</summary>
+    /// <remarks>Two steps: the apex, then the legs. Half the intake lies either side of the middle, measured across.</remarks>
+    /// <param name="line">The line that it stands on.</param>
+    /// <param name="middle">The middle of the intake, a landmark on the line; it becomes one of kind <see cref="LandmarkKind.DartMiddle"/>.</param>
+    /// <param name="intake">How wide it is; greater than zero.</param>
+    /// <param name="length">From the middle to the apex; greater than zero.</param>
+    /// <param name="apex">The name of the apex.</param>
+    /// <param name="draws">The name of the middle line, where it is drawn.</param>
+    /// <exception cref="ConstructionException">A name is taken, the middle is not on the line, a distance is not greater than zero, or the line ends before half the intake.</exception>
+    public DraftedDart PlaceDart(DraftedLine line, Landmark middle, WorkedLength intake, WorkedLength length, LandmarkName apex, LineName? draws = null)
+    {
+        const string Doing = "placing a dart";
+        RequireDart(line, middle, intake, length, Doing);
+        Landmark end = Square(middle, Direction.Down, Doing, "Square down from {0}: {1}. Mark {2}.", length, apex, draws, LandmarkKind.DartApex);
+        return DrawLegs(line, middle, end, intake, Doing);
+    }
+
+    /// <summary>Draws a dart on a line that points at a landmark, such as the bust point.</summary>
+    /// <remarks>Two steps: the apex, then the legs. Half the intake lies either side of the middle, measured square to the line from the middle to the apex.</remarks>
+    /// <param name="line">The line that it stands on.</param>
+    /// <param name="middle">The middle of the intake, a landmark on the line; it becomes one of kind <see cref="LandmarkKind.DartMiddle"/>.</param>
+    /// <param name="intake">How wide it is; greater than zero.</param>
+    /// <param name="toward">The landmark that it points at.</param>
+    /// <param name="length">From the middle to the apex; greater than zero.</param>
+    /// <param name="apex">The name of the apex.</param>
+    /// <param name="draws">The name of the middle line, where it is drawn.</param>
+    /// <exception cref="ConstructionException">A name is taken, the middle is not on the line, a distance is not greater than zero, or the line ends before half the intake.</exception>
+    public DraftedDart PointDart(DraftedLine line, Landmark middle, WorkedLength intake, Landmark toward, WorkedLength length, LandmarkName apex, LineName? draws = null)
+    {
+        const string Doing = "placing a dart";
+        RequireDart(line, middle, intake, length, Doing);
+        Direction way = WayBetween(middle, toward, Doing);
+        Landmark end = Lay(middle, way, length, apex, draws, Doing, LandmarkKind.DartApex, "From {0} toward {3} measure {1}. Mark {2}.", toward);
+        return DrawLegs(line, middle, end, intake, Doing);
+    }
+
+    private void RequireDart(DraftedLine line, in Landmark middle, WorkedLength intake, WorkedLength length, string doing)
+    {
+        Require(line, doing);
+        Require(middle, doing);
+        RefuseNoSize(intake, middle, doing);
+        RefuseNoSize(length, middle, doing);
+        if (!line.TryCross(Line.Vertical(middle.Position), middle.Position, out Point2D place, out _) || place.DistanceMm(middle.Position) > GeometryTolerance.JoinMm)
+        {
+            _ = PlaceOn(line, middle, doing);
+        }
+    }
+
+    private void RefuseNoSize(WorkedLength distance, in Landmark middle, string doing)
+    {
+        if (!(OffMm(distance, doing, middle) > 0))
+        {
+            throw Refuse(DiagnosticCode.DartWithoutSize, doing, middle.Name.Text, distance.ValueMm, 0, middle.Name, distance.Value);
+        }
+    }
+
+    private DraftedDart DrawLegs(DraftedLine line, in Landmark middle, in Landmark apex, WorkedLength intake, string doing)
+    {
+        WorkedLength half = intake.Half();
+        double halfMm = ToMarkMm(half.ValueMm);
+        Direction axis = WayBetween(middle, apex, doing);
+        (Point2D Place, double AlongMm) one = Leg(line, middle, axis, axis.TurnedLeft, halfMm, doing);
+        (Point2D Place, double AlongMm) other = Leg(line, middle, axis, axis.TurnedRight, halfMm, doing);
+        DartLegs legs = one.AlongMm <= other.AlongMm ? new(one.Place, one.AlongMm, other.Place, other.AlongMm) : new(other.Place, other.AlongMm, one.Place, one.AlongMm);
+        Landmark known = middle.As(LandmarkKind.DartMiddle);
+        _landmarks[middle.Index] = known;
+        Record("Mark half the intake on the {3} either side of {0}: {1}. Join both to {2}.", middle, half, apex, line);
+        return new DraftedDart(line, known, apex, 2 * halfMm, legs);
+    }
+
+    private (Point2D Place, double AlongMm) Leg(DraftedLine line, in Landmark middle, in Direction axis, in Direction across, double halfMm, string doing)
+    {
+        Point2D beside = middle.Position + across.TimesMm(halfMm);
+        if (line.TryCross(Line.From(beside, axis), beside, out Point2D place, out double alongMm))
+        {
+            return (place, alongMm);
+        }
+
+        Vector2D side = across.TimesMm(1);
+        double roomMm = Math.Max(side.DotMm2(line.Path.Start - middle.Position), side.DotMm2(line.Path.End - middle.Position));
+        throw Refuse(DiagnosticCode.DartOffLine, doing, middle.Name.Text, halfMm, roomMm, middle.Name, Millimetres(halfMm), line.Name, Millimetres(roomMm));
+    }
+
+    private void RefuseOtherLine(DraftedLine line, DraftedDart dart, string doing)
+    {
+        if (!ReferenceEquals(Guard.NotNull(dart, nameof(dart)).Line, line))
+        {
+            throw Refuse(DiagnosticCode.DartOnOtherLine, doing, dart.Middle.Name.Text, null, null, dart.Middle.Name, dart.Line.Name, line.Name);
+        }
+    }
+}

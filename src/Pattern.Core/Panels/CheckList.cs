@@ -25,8 +25,8 @@ internal sealed class CheckList
     internal void LengthAtMost(string check, string place, double measuredMm, double mostMm)
         => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.AtMost, measuredMm, mostMm, ToleranceMm));
 
-    internal void Angle(string check, string place, double measuredRad, double targetRad)
-        => _findings.Add(new Finding(check, place, FindingKind.Angle, FindingRelation.Equal, measuredRad, targetRad, ToleranceRad));
+    internal void Angle(string check, string place, double measuredRad, double targetRad, double toleranceRad = ToleranceRad)
+        => _findings.Add(new Finding(check, place, FindingKind.Angle, FindingRelation.Equal, measuredRad, targetRad, toleranceRad));
 
     internal void Count(string check, string place, int measured, int target)
         => _findings.Add(new Finding(check, place, FindingKind.Count, FindingRelation.Equal, measured, target, 0));

@@ -42,7 +42,7 @@ public sealed class Finding
     /// <summary>Measured minus target.</summary>
     public IQuantity Difference => AsQuantity(RawMeasured - RawTarget);
 
-    /// <summary>How far off it may be: computed work holds 0.01 mm and 0.01 degrees.</summary>
+    /// <summary>How far off it may be: computed work holds 0.01 mm and 0.01 degrees; where a check allows more, its page says why.</summary>
     public IQuantity Tolerance => AsQuantity(RawTolerance);
 
     /// <summary>Whether the check holds within <see cref="Tolerance"/>. False for a measure that is not a number.</summary>

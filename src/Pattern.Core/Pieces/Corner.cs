@@ -14,7 +14,8 @@ public enum Corner
     SquaredOff,
 
     /// <summary>The allowance of the first edge is folded back, as at a hem, a vent or a facing: beyond the fold the cut line is the mirror image of
-    /// the one before it, so the allowance lies flat on what it folds onto. The fold is straight: it leaves the corner along the tangent of the first edge.</summary>
+    /// the one before it, so the allowance flares or tapers as what it folds onto does. Cloth folds flat along a straight line only: the fold is the line through both ends of the first
+    /// edge where that keeps within 1 mm of it, and then the allowance lies flat; else it leaves the corner along the tangent of the edge.</summary>
     /// <remarks>Nothing folds flat along a curve. Turned up along a hem that bends at a radius R, with its centre on the side of the garment, an allowance h is longer
     /// at its free edge than where it lies, and is eased in. At a square corner the seam line itself still lands on itself; at the edge of a seam allowance a,
     /// the free edge lands by 2ah / (R + h) inside the cut line: 1.5 mm for a hem of 38 mm at a radius of 600 mm beside a seam allowance of 12.7 mm.</remarks>

@@ -137,7 +137,8 @@ internal static class PanelUnfolding
         return new PanelEdge(second.Name, second.Role, stretches, [.. first.Darts.Select(d => d.Shape), .. second.Darts.Select(d => d.Shape)]);
     }
 
-    private static double OffMm(in PathSegment segment, in Line line)
+    /// <summary>How far a segment lies off a line, never too little.</summary>
+    internal static double OffMm(in PathSegment segment, in Line line)
     {
         // The control points of a cubic enclose it; an arc is farthest off in its middle, or at an end.
         return segment.Kind == PathSegmentKind.Cubic

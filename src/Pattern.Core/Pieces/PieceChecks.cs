@@ -10,6 +10,9 @@ internal static class PieceChecks
 {
     private const int SamplesPerSegment = 24;
 
+    // What is folded back lies flat where it is as wide as what it lies on; a millimetre less is smoothed in as it is pressed. Common practice, no source.
+    private const double TurnUpToleranceMm = 1;
+
     internal static CheckReport Check(PatternPiece piece)
     {
         var list = new CheckList();
@@ -21,6 +24,11 @@ internal static class PieceChecks
             {
                 list.LengthAtLeast("allowance of " + edge.Name, place, NarrowestMm(edge), edge.AllowanceMm, CheckList.ToleranceMm);
             }
+        }
+
+        foreach ((PieceEdge edge, TurnUp turnUp) in TurnUp.Of(piece))
+        {
+            list.LengthAtLeast(edge.Name + " beyond its fold less before it", place, turnUp.LeastWiderMm(), 0, TurnUpToleranceMm);
         }
 
         list.Count("ends of the grainline inside the seam line", place, Inside(piece.SeamLine, [piece.Grainline.Start, piece.Grainline.End]), 2);

@@ -45,7 +45,7 @@ internal sealed class PieceMarks
             EdgeCut edge = _cut.Edges[i];
             EdgeCut before = _cut.Edges[(i + count - 1) % count];
             EdgeCut after = _cut.Edges[(i + 1) % count];
-            AddHemFold(notches, i, before, edge.Edge.Start, before.Edge.Stretches[before.Edge.Stretches.Count - 1].EndDirection, 0);
+            AddHemFold(notches, i, before, edge.Edge.Start, EdgeFold.At(before.Edge, isEnd: true).Direction, 0);
             notches.AddRange(_panel.Notches.Where(n => n.Edge == edge.Edge.Name).OrderBy(n => n.FromStartMm).Select(n => Match(n, edge)));
             foreach (Dart dart in edge.Edge.Darts)
             {
@@ -60,7 +60,7 @@ internal sealed class PieceMarks
                 notches.Add(AtFoldEnd(edge, edge.Last.At(edge.Last.To), edge.Edge.End, edge.Edge.SewnLengthMm()));
             }
 
-            AddHemFold(notches, i, after, edge.Edge.End, after.Edge.Stretches[0].StartDirection.Reversed, edge.Edge.SewnLengthMm());
+            AddHemFold(notches, i, after, edge.Edge.End, EdgeFold.At(after.Edge, isEnd: false).Direction.Reversed, edge.Edge.SewnLengthMm());
         }
 
         return [.. notches];

@@ -102,7 +102,10 @@ public class CutLineTests
 
             piece = AllCorners(piece, any.Corner);
             Assert.True(piece.CutLine.IsSimple());
-            Assert.True(piece.Report.Passed, piece.Report.ToString());
+
+            // Only a seam that is mirrored over the hem lets a hem that comes in lie flat, and a blunt corner takes a piece off any hem: they are told so, and of nothing else.
+            bool mayBeShort = any.Block.Fit.SideHem > Length.Zero || any.Block.Fit.CentreBackHem > Length.Zero || any.Corner == Corner.Blunt;
+            Assert.DoesNotContain(piece.Report.Failures, f => !mayBeShort || f.Check != "hem beyond its fold less before it");
             foreach (PieceEdge edge in piece.Edges)
             {
                 Assert.All(Samples(edge.CutLine), p => Assert.True(edge.SeamLine.ClosestTo(p).Distance >= edge.Allowance - Mm(ToleranceMm)));
@@ -157,12 +160,12 @@ public class CutLineTests
         }
     });
 
-    // A hem that bends around (0, 0) and square sides. Turned up along the curve, each point keeps its angle and lands as far inside the hem as it was outside; a point t below the
+    // A hem that bends around (0, 0) by more than 1 mm off the line through its ends, which would be its fold, and square sides. Turned up along the curve, each point keeps its angle and lands as far inside the hem as it was outside; a point t below the
     // tangent at the edge of a seam allowance a has the radius r = sqrt(a^2 + (R + t)^2) and lands 2 a (1 - R / r) from that edge.
     [Theory]
     [InlineData(600, 1.52)]
     [InlineData(1200, 0.79)]
-    [InlineData(5000, 0.20)]
+    [InlineData(4000, 0.24)]
     public void Corner_MirroredAtACurvedHem_FoldsOntoTheCutLineAsNearlyAsAnyCurveFolds(double radiusMm, double worstMm)
     {
         double half = 100 / radiusMm;

@@ -25,7 +25,7 @@ internal static class SkirtChecks
         SkirtSeams.Plan.Check(list, [back, front]);
         CheckCorners(list, back);
         CheckCorners(list, front);
-        list.Angle("hem joined at side", "block", HemAtSide(back) + HemAtSide(front), Math.PI);
+        CheckHem(list, back, front);
         CheckDarts(list, back, draft.Back, options);
         CheckDarts(list, front, draft.Front, options);
         CheckOutline(list, back, draft.Back);
@@ -38,15 +38,35 @@ internal static class SkirtChecks
         string place = panel.Name.Text;
         PanelEdge waist = panel.FindEdge(EdgeName.Waist);
         CurvePath side = panel.FindEdge(EdgeName.SideSeam).Stretches[0];
-        CurvePath hem = panel.FindEdge(EdgeName.Hem).Stretches[0];
         CurvePath centre = panel.FindEdge(EdgeName.Centre).Stretches[0];
         list.Angle("waist square to centre", place, CheckList.CornerRad(centre, waist.Stretches[0]), RightAngle);
         list.Angle("waist square to side", place, CheckList.CornerRad(waist.Stretches[waist.Stretches.Count - 1], side), RightAngle);
-        list.Angle("hem square to centre", place, CheckList.CornerRad(hem, centre), RightAngle);
     }
 
-    private static double HemAtSide(Panel panel)
-        => CheckList.CornerRad(panel.FindEdge(EdgeName.SideSeam).Stretches[0], panel.FindEdge(EdgeName.Hem).Stretches[0]);
+    // A level hem turns up flat. Where its seams lean in it cannot be square to them as well: each corner is off by the angle at which its seam meets the hem, and that is
+    // the tolerance of what is joined there.
+    private static void CheckHem(CheckList list, Panel back, Panel front)
+    {
+        foreach (Panel panel in new[] { back, front })
+        {
+            CurvePath hem = panel.FindEdge(EdgeName.Hem).Stretches[0];
+            CurvePath centre = panel.FindEdge(EdgeName.Centre).Stretches[0];
+            BoundingBox box = hem.Bounds;
+            double leanRad = Lean(centre.StartDirection.Reversed);
+            list.Length("hem from level", panel.Name.Text, box.TopMm - box.BottomMm, 0);
+            list.Angle(Leaning("hem square to centre", leanRad), panel.Name.Text, CheckList.CornerRad(hem, centre), RightAngle, leanRad + CheckList.ToleranceRad);
+        }
+
+        CurvePath backSide = back.FindEdge(EdgeName.SideSeam).Stretches[0];
+        CurvePath frontSide = front.FindEdge(EdgeName.SideSeam).Stretches[0];
+        double joinedRad = CheckList.CornerRad(backSide, back.FindEdge(EdgeName.Hem).Stretches[0]) + CheckList.CornerRad(frontSide, front.FindEdge(EdgeName.Hem).Stretches[0]);
+        double leansRad = Lean(backSide.EndDirection) + Lean(frontSide.EndDirection);
+        list.Angle(Leaning("hem joined at side", leansRad), "block", joinedRad, Math.PI, leansRad + CheckList.ToleranceRad);
+    }
+
+    private static double Lean(Direction down) => Math.Abs(Direction.Down.TurnRadTo(down));
+
+    private static string Leaning(string check, double leanRad) => leanRad > CheckList.ToleranceRad ? check + " but for the lean of its seams" : check;
 
     private static void CheckDarts(CheckList list, Panel panel, SkirtQuarter quarter, SkirtOptions options)
     {

@@ -6,16 +6,11 @@ using Pattern.Core.Panels;
 
 namespace Pattern.Core.Blocks;
 
-/// <summary>Trues the hand draft: exact waistlines, side seams that match, a hem without corners. Makes the panels.</summary>
+/// <summary>Trues the hand draft: exact waistlines, side seams that match. Makes the panels.</summary>
 internal sealed class SkirtTruing
 {
-    // A hem that comes in is level up to here and sweeps to the side seam from here on: parts of the narrower panel's hem. A sweep takes
-    // three parts, so two of them leave a quarter of the hem level.
-    private const int SweepParts = 8;
-
     private readonly SkirtDraft _draft;
     private readonly double _sideLengthMm;
-    private readonly double _sweepMm;
     private readonly Landmark[] _moved;
     private int _movedCount;
 
@@ -25,7 +20,6 @@ internal sealed class SkirtTruing
 
         // Both side seams take the mean of what the hand drew: the least change for both.
         _sideLengthMm = (draft.Back.HandSideLengthMm + draft.Front.HandSideLengthMm) / 2;
-        _sweepMm = Math.Min(HemWidth(draft.Back), HemWidth(draft.Front)) / SweepParts;
         BackWaist = TrueWaist(draft.Back);
         FrontWaist = TrueWaist(draft.Front);
         Back = ToPanel(draft.Back, BackWaist, notchCount: 2);
@@ -50,8 +44,6 @@ internal sealed class SkirtTruing
 
     internal static SkirtTruing True(SkirtDraft draft) => new(draft);
 
-    private static double HemWidth(SkirtQuarter quarter) => Math.Abs(quarter.SideHem.Position.XMm - quarter.CentreHem.Position.XMm);
-
     private WaistTruing TrueWaist(SkirtQuarter quarter) => WaistTruing.Solve(
         new WaistTarget(
             quarter.CentreWaist.Position,
@@ -71,16 +63,11 @@ internal sealed class SkirtTruing
             _ = dart.Cap;
         }
 
-        CubicBezier? sideBelow = quarter.SideSeamBelow is { } below ? Swept(below) : null;
-        CubicBezier? centreBelow = quarter.CentreSeamBelow is { } centre ? Swept(centre) : null;
-        Point2D sideHem = sideBelow?.End ?? quarter.SideHem.Position;
-        Point2D centreHem = centreBelow?.End ?? quarter.CentreHem.Position;
-
         CurvePath side = CurvePath.Trusted(
             [
                 PathSegment.FromCubic(waist.Side.Reversed()),
                 Line(_draft.SideUpperHip, _draft.SideLowerHip),
-                sideBelow is { } curve ? PathSegment.FromCubic(curve) : Line(_draft.SideLowerHip, sideHem),
+                quarter.SideSeamBelow is { } below ? PathSegment.FromCubic(below) : Line(_draft.SideLowerHip, quarter.SideHem.Position),
             ],
             isClosed: false);
         double hipFromWaistMm = waist.Side.LengthMm() + (_draft.SideUpperHip.YMm - _draft.SideLowerHip.YMm);
@@ -90,8 +77,8 @@ internal sealed class SkirtTruing
             [
                 waistEdge,
                 new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, side),
-                new PanelEdge(EdgeName.Hem, EdgeRole.Hem, Hem(quarter, sideHem, sideBelow, centreHem, centreBelow)),
-                new PanelEdge(EdgeName.Centre, EdgeRole.Centre, Centre(quarter, centreHem, centreBelow)),
+                new PanelEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.FromLine(new LineSegment(quarter.SideHem.Position, quarter.CentreHem.Position))),
+                new PanelEdge(EdgeName.Centre, EdgeRole.Centre, Centre(quarter)),
             ],
             new PanelFeatures(
                 Grainline(quarter),
@@ -105,76 +92,19 @@ internal sealed class SkirtTruing
                 []));
     }
 
-    /// <summary>Lengthens a seam that comes in until a hem square to it sweeps smoothly into the level hem.</summary>
-    private CubicBezier Swept(CubicBezier below)
-    {
-        double level = below.Y3;
-        CubicBezier swept = below;
-        for (int i = 0; i < 50; i++)
-        {
-            Direction down = swept.EndDirection;
-            double missing = (swept.Y3 - level) + (_sweepMm * Math.Abs(down.X));
-            if (Math.Abs(missing) < 1e-11)
-            {
-                break;
-            }
-
-            swept = HipCurves.GoOnMm(swept, missing / -down.Y);
-        }
-
-        return swept;
-    }
-
-    private CurvePath Hem(SkirtQuarter quarter, Point2D sideHem, CubicBezier? sideBelow, Point2D centreHem, CubicBezier? centreBelow)
-    {
-        double level = quarter.CentreHem.Position.YMm;
-        int count = 1 + (sideBelow is null ? 0 : 1) + (centreBelow is null ? 0 : 1);
-        var segments = new PathSegment[count];
-        int next = 0;
-        Point2D from = sideHem;
-        Point2D to = centreHem;
-        if (sideBelow is { } side)
-        {
-            CubicBezier sweep = Sweep(side, -quarter.Hand, level);
-            segments[next++] = PathSegment.FromCubic(sweep);
-            from = sweep.End;
-        }
-
-        CubicBezier? atCentre = centreBelow is { } centre ? Sweep(centre, quarter.Hand, level).Reversed() : null;
-        to = atCentre?.Start ?? to;
-        segments[next++] = Line(from, to);
-        if (atCentre is { } last)
-        {
-            segments[next] = PathSegment.FromCubic(last);
-        }
-
-        return CurvePath.Trusted(segments, isClosed: false);
-    }
-
-    // Square to the seam at its end, then along the level hem: three control points of four lie on it, so the curve joins it without a bend.
-    private CubicBezier Sweep(in CubicBezier seam, double across, double level)
-    {
-        Direction down = seam.EndDirection;
-        Direction square = across > 0 == down.Y < 0 ? down.TurnedLeft : down.TurnedRight;
-        Point2D corner = seam.End;
-        double firstX = corner.XMm + (square.X * _sweepMm);
-        return new CubicBezier(
-            corner, new Point2D(firstX, level), new Point2D(firstX + (across * _sweepMm), level), new Point2D(firstX + (2 * across * _sweepMm), level));
-    }
-
-    private static CurvePath Centre(SkirtQuarter quarter, Point2D centreHem, CubicBezier? below)
+    private static CurvePath Centre(SkirtQuarter quarter)
     {
         Point2D waist = quarter.CentreWaist.Position;
-        if (below is null && quarter.CentreSeam is null)
+        if (quarter.CentreSeamBelow is null && quarter.CentreSeam is null)
         {
-            return CurvePath.FromLine(new LineSegment(centreHem, waist));
+            return CurvePath.FromLine(new LineSegment(quarter.CentreHem.Position, waist));
         }
 
         Point2D lower = quarter.CentreLowerHip.Position;
         Point2D upper = quarter.CentreUpperHip.Position;
         return CurvePath.Trusted(
             [
-                below is { } curve ? PathSegment.FromCubic(curve.Reversed()) : Line(centreHem, lower),
+                quarter.CentreSeamBelow is { } below ? PathSegment.FromCubic(below.Reversed()) : Line(quarter.CentreHem.Position, lower),
                 Line(lower, upper),
                 quarter.CentreSeam is { } above ? PathSegment.FromCubic(above) : Line(upper, waist),
             ],
@@ -262,7 +192,7 @@ internal sealed class SkirtTruing
 
         if (quarter.SideSeamBelow is not null || quarter.CentreSeamBelow is not null)
         {
-            sheet.Note("Sweep the {0} hem until it meets its seams square. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.", name);
+            sheet.Note("Leave the {0} hem level, though its seams lean in: cloth folds flat along a straight line only. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.", name);
         }
     }
 

@@ -179,7 +179,7 @@ internal readonly struct CornerJoint
     // The edge that ends here is folded back; the cut line of the next one is mirrored over it.
     private List<PathSegment> MirrorNext()
     {
-        Line fold = Line.From(_seamCorner, _arriving);
+        Line fold = EdgeFold.At(_before.Edge, isEnd: true);
         CurvePath head = Head.Head();
         if (!TryCross(head, fold, _seamCorner, out PathSpot onFold))
         {
@@ -201,7 +201,7 @@ internal readonly struct CornerJoint
 
     private List<PathSegment> MirrorBefore()
     {
-        Line fold = Line.From(_seamCorner, _leaving);
+        Line fold = EdgeFold.At(_after.Edge, isEnd: false);
         CurvePath tail = Tail.Tail(out int offset);
         if (!TryCross(tail, fold, _seamCorner, out PathSpot onFold))
         {

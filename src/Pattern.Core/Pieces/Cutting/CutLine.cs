@@ -162,7 +162,7 @@ internal sealed class CutLine
     private static double AllowanceMm(PanelEdge edge, PieceSettings settings) => IsOnFold(edge, settings) ? 0 : settings.AllowanceMm(edge.Name);
 
     // An edge and its mirror image have the corner that was said of the edge.
-    private static Corner CornerOf(EdgeName ends, EdgeName begins, PieceSettings settings, out bool acrossEnds)
+    internal static Corner CornerOf(EdgeName ends, EdgeName begins, PieceSettings settings, out bool acrossEnds)
     {
         EdgeName first = PanelUnfolding.OriginalOf(ends);
         EdgeName second = PanelUnfolding.OriginalOf(begins);

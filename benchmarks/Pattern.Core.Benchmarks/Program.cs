@@ -8,6 +8,12 @@ if (args is ["compare"])
     return;
 }
 
+if (args is ["flattening"])
+{
+    CurveComparison.PrintFlattening();
+    return;
+}
+
 if (args is ["compare-queries"])
 {
     QueryComparison.Print();

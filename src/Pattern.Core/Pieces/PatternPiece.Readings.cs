@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -53,6 +54,9 @@ public sealed partial class PatternPiece
 
     /// <summary>What was asked to be printed on the piece, or null.</summary>
     public PieceLabel? LabelText => _settings.Label;
+
+    /// <summary>The tape of who makes the piece, or null where nobody said.</summary>
+    public TapeStep? Tape => _settings.Tape;
 
     /// <summary>The label where it stands; null where none was asked for, or where the piece has no room for it.</summary>
     public LabelBlock? Label => _label.Value;

@@ -3,6 +3,7 @@ using System.Diagnostics.Contracts;
 using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -124,6 +125,12 @@ public sealed partial class PatternPiece
     /// <summary>Puts a label on the piece.</summary>
     [Pure]
     public PatternPiece WithLabel(PieceLabel label) => With(_settings with { Label = Guard.NotNull(label, nameof(label)) });
+
+    /// <summary>Says which tape lies on the table of who makes the piece: what is printed on and beside the piece is in its figures.</summary>
+    /// <remarks>No line changes. A drawing that is asked for another tape takes that one.</remarks>
+    /// <param name="tape">The tape, and its finest usual mark.</param>
+    [Pure]
+    public PatternPiece WithTape(TapeStep tape) => With(_settings with { Tape = tape });
 
     /// <summary>Draws a line inside the piece.</summary>
     /// <param name="name">What is printed along it: 1 to 60 printable characters on one line.</param>

@@ -64,6 +64,12 @@ public sealed class PieceLabel
     [Pure]
     public PieceLabel WithMeasurements(BodyMeasurements body, TapeStep step) => WithSize(Guard.NotNull(body, nameof(body)).Describe(step));
 
+    /// <summary>Says the measurements that it was made from, in place of a size, on the tape that suits the unit of the body.</summary>
+    /// <param name="body">The body; its name is not taken over.</param>
+    /// <exception cref="ArgumentException">Together they are more than 60 characters long: say the size in other words.</exception>
+    [Pure]
+    public PieceLabel WithMeasurements(BodyMeasurements body) => WithMeasurements(body, TapeStep.For(Guard.NotNull(body, nameof(body)).Unit));
+
     /// <summary>Says the day. The library has no clock.</summary>
     /// <param name="day">Printed as 2026-03-14; the time of the day is left out.</param>
     [Pure]

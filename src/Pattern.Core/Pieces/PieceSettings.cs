@@ -1,4 +1,5 @@
 using System.Linq;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 
 namespace Pattern.Core.Pieces;
@@ -21,6 +22,8 @@ internal sealed record PieceSettings
     internal bool IsUnfolded { get; init; }
 
     internal PieceLabel? Label { get; init; }
+
+    internal TapeStep? Tape { get; init; }
 
     internal CutCount[] Cuts { get; init; } = [];
 

@@ -4,6 +4,7 @@ using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -60,7 +61,8 @@ public static class SkirtPattern
             pieces.Add(Lining(WithZip(back, block, options.ZipMm)).Cut(2, ClothName.Lining));
         }
 
-        return PieceSet.Of([.. pieces.Select(piece => options.Label is { } label ? piece.WithLabel(label) : piece)]);
+        TapeStep tape = TapeStep.For(block.Body.Unit);
+        return PieceSet.Of([.. pieces.Select(piece => options.Label is { } label ? piece.WithLabel(label) : piece).Select(piece => piece.WithTape(tape))]);
     }
 
     private static PatternPiece Skirt(Panel panel, SkirtPatternOptions options) => PatternPiece.From(panel)

@@ -15,6 +15,7 @@ using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
 using Pattern.Core.Tests.Pieces;
 using UnitsNet;
+using UnitsNet.Units;
 using static Pattern.Core.Tests.Output.LabelBoxes;
 using static Pattern.Core.Tests.Output.SvgFile;
 
@@ -161,11 +162,25 @@ public class PieceDrawingTests
     [Fact]
     public void Draw_NoTapeGiven_UsesTheOneThatTheAllowancesLieOn()
     {
-        SkirtPatternOptions inches = new() { SeamAllowance = Tape.Inches("5/8") };
-        SkirtPatternOptions metric = new() { SeamAllowance = Length.FromMillimeters(15), HemAllowance = Length.FromMillimeters(40), ZipAllowance = Length.FromMillimeters(25) };
+        // A panel knows no body.
+        string[] Words(Length seam) => [.. PatternPiece.From(SamplePieces.Skirt.Front).WithAllowance(seam).Draw().Marks<TextMark>(LayerName.Names).Select(mark => mark.Text)];
 
-        Assert.Contains("side, \u215D\u2033 allowance", SkirtPattern.From(SamplePieces.Skirt, inches).Draw().Marks<TextMark>(LayerName.Names).Select(mark => mark.Text));
-        Assert.Contains("side, 1.5\u00A0cm allowance", SkirtPattern.From(SamplePieces.Skirt, metric).Draw().Marks<TextMark>(LayerName.Names).Select(mark => mark.Text));
+        Assert.Contains("side, \u215D\u2033 allowance", Words(Tape.Inches("5/8")));
+        Assert.Contains("side, 1.5\u00A0cm allowance", Words(Length.FromMillimeters(15)));
+    }
+
+    // 1/2 in is 1.27 cm by definition.
+    [Theory]
+    [InlineData(LengthUnit.Inch, "side, \u00BD\u2033 allowance")]
+    [InlineData(LengthUnit.Centimeter, "side, 1.27\u00A0cm allowance")]
+    public void Draw_PiecesOfABody_SpeakItsUnit(LengthUnit unit, string words)
+    {
+        var body = BodyMeasurements.In(unit).With(BodyMeasurement.WaistGirth, "64 cm").With(BodyMeasurement.HipGirth, "92 cm");
+        PieceSet pieces = SkirtPattern.From(SkirtBlock.For(body).Draft(), new SkirtPatternOptions { SeamAllowance = Length.FromMillimeters(12.7) });
+        string[] Words(PieceDrawingOptions options) => [.. pieces.Draw(options).Marks<TextMark>(LayerName.Names).Select(mark => mark.Text)];
+
+        Assert.Contains(words, Words(new PieceDrawingOptions()));
+        Assert.Contains("side, \u00BD\u2033 allowance", Words(new PieceDrawingOptions { Tape = TapeStep.Quarter }));
     }
 
     [Fact]

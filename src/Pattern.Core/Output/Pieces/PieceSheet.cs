@@ -74,8 +74,10 @@ internal sealed class PieceSheet
         return new Drawing(notes.Title, notes.Description(), sheet, [.. layers]);
     }
 
-    // Pieces remember no unit: who chose allowances of 5/8 in works with a tape in inches.
-    private TapeStep UsualTape() => _pieces.Pieces.SelectMany(piece => piece.Edges).All(edge => Tape.IsOnMark(edge.AllowanceMm, TapeStep.SixtyFourth))
+    // Where no piece remembers a tape: who chose allowances of 5/8 in works with a tape in inches.
+    private TapeStep UsualTape() => _pieces.Pieces.FirstOrDefault(piece => piece.Tape is not null)?.Tape ?? TapeOfAllowances();
+
+    private TapeStep TapeOfAllowances() => _pieces.Pieces.SelectMany(piece => piece.Edges).All(edge => Tape.IsOnMark(edge.AllowanceMm, TapeStep.SixtyFourth))
         ? TapeStep.Eighth
         : TapeStep.Millimeter;
 

@@ -60,7 +60,7 @@ public static class PdfOutput
     /// <param name="drawing">The drawing.</param>
     /// <param name="path">The file; an older one is replaced at the very end, and stays as it was where anything goes wrong.</param>
     /// <param name="sheets">The paper.</param>
-    /// <exception cref="ArgumentException">The path is empty, the drawing does not fit on this paper, or a page would be longer than a PDF page may be.</exception>
+    /// <exception cref="ArgumentException">The path is empty, holds a NUL character or names a device, the drawing does not fit on this paper, or a page would be longer than a PDF page may be.</exception>
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static void SavePdf(this Drawing drawing, string path, SheetLayout sheets) => drawing.SavePdf(path, new PdfOptions { Sheets = sheets });
 
@@ -70,12 +70,12 @@ public static class PdfOutput
     /// <param name="options">The paper, and what the document says about itself.</param>
     /// <param name="progress">Is told after each sheet, on the thread that the implementation chooses; may be null.</param>
     /// <param name="cancellation">Is looked at before each sheet, and once more before the file is touched.</param>
-    /// <exception cref="ArgumentException">The path is empty, the drawing does not fit on this paper, or a page would be longer than a PDF page may be.</exception>
+    /// <exception cref="ArgumentException">The path is empty, holds a NUL character or names a device, the drawing does not fit on this paper, or a page would be longer than a PDF page may be.</exception>
     /// <exception cref="IOException">The file cannot be written.</exception>
     /// <exception cref="OperationCanceledException">The cancellation was asked for.</exception>
     public static void SavePdf(this Drawing drawing, string path, PdfOptions options, IProgress<PdfProgress>? progress = null, CancellationToken cancellation = default)
     {
-        Guard.Name(path, nameof(path));
+        FilePaths.Checked(path, nameof(path));
         byte[] bytes = drawing.ToPdf(options, progress, cancellation);
         WholeFiles.Write([new KeyValuePair<string, byte[]>(path, bytes)]);
     }

@@ -15,7 +15,7 @@ internal static class ShapingColumns
     internal static readonly string[] Names = ["difference", "back_wider", "front_dart", "back_dart", "front_drop"];
 
     internal static string Unreadable(string place, TapeReading reading)
-        => MessageRegistry.Format(DiagnosticCode.ShapingFigureUnreadable, place, reading.Message);
+        => MessageRegistry.Format(DiagnosticCode.ShapingFigureUnreadable, place, MessageRegistry.Whole(reading.Message));
 
     /// <summary>What is wrong with a row, or null where it is right.</summary>
     /// <param name="figuresMm">Its figures in the order of <see cref="Names"/>.</param>

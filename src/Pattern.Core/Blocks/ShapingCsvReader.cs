@@ -24,6 +24,11 @@ internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
 
     internal TabulatedShaping Read()
     {
+        if (text.Length > ShapingCsvLimits.Characters)
+        {
+            throw Wrong(DiagnosticCode.ShapingTableTooLarge, text.Length, "characters", ShapingCsvLimits.Characters);
+        }
+
         string[] lines = text.TrimStart('\uFEFF').Replace("\r\n", "\n").Replace('\r', '\n').Split('\n');
         for (int i = 0; i < lines.Length; i++)
         {
@@ -160,7 +165,9 @@ internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
         switch (word)
         {
             case "name":
-                _name = value.Length > 0 ? value : throw Wrong(DiagnosticCode.ShapingDirectiveWrong, line, word, value, "a name");
+                _name = value.Length is > 0 and <= ShapingCsvLimits.NameLength
+                    ? value
+                    : throw Wrong(DiagnosticCode.ShapingDirectiveWrong, line, word, value, FormattableString.Invariant($"a name of 1 to {ShapingCsvLimits.NameLength} characters"));
                 break;
             case "unit":
                 _unit = ShapingCsvWords.Unit(value.ToLowerInvariant()) ?? throw Wrong(DiagnosticCode.ShapingDirectiveWrong, line, word, value, "in, cm or mm");
@@ -178,6 +185,11 @@ internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
 
     private void ReadRow(List<string> cells, int line, int[] columns)
     {
+        if (_rows.Count == ShapingCsvLimits.Rows)
+        {
+            throw Wrong(DiagnosticCode.ShapingTableTooLarge, _rows.Count + 1, FormattableString.Invariant($"rows, up to line {line}"), ShapingCsvLimits.Rows);
+        }
+
         LengthUnit unit = _unit ?? throw Wrong(DiagnosticCode.ShapingUnitMissing, line);
         if (cells.Count != columns.Length)
         {

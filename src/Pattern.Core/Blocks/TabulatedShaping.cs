@@ -41,11 +41,13 @@ public sealed class TabulatedShaping : ShapingTable
     public IReadOnlyList<ShapingRow> Rows => Array.AsReadOnly(_rows);
 
     /// <summary>Gives the table a name.</summary>
-    /// <param name="name">For steps, reports and messages; one line.</param>
-    /// <exception cref="ArgumentException">The name is empty or blank, or has more than one line.</exception>
+    /// <param name="name">For steps, reports and messages; one line of up to 100 characters.</param>
+    /// <exception cref="ArgumentException">The name is empty or blank, too long, or has more than one line.</exception>
     [Pure]
     public TabulatedShaping Named(string name)
-        => Guard.Name(name, nameof(name)).IndexOfAny(['\r', '\n']) < 0
+        => Guard.Name(name, nameof(name)).Trim().Length > ShapingCsvLimits.NameLength
+            ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.ShapingTableTooLarge, name.Trim().Length, "characters in its name", ShapingCsvLimits.NameLength), nameof(name))
+            : name.IndexOfAny(['\r', '\n']) < 0
             ? new TabulatedShaping(name.Trim(), Unit, Lookup, OutsideRule, _rows)
             : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.ShapingNameBroken, nameof(name)), nameof(name));
 

@@ -349,6 +349,9 @@ public enum DiagnosticCode
 
     /// <summary>A quoted cell of a shaping table in text does not end.</summary>
     ShapingQuoteOpen = 5019,
+
+    /// <summary>A shaping table has more text, more rows or a longer name than any table of the trade.</summary>
+    ShapingTableTooLarge = 5020,
     /// <summary>A curve stands still and turns back: its curvature has no bound.</summary>
     CurvatureUnbounded = 3011,
 
@@ -395,6 +398,9 @@ public enum DiagnosticCode
 
     /// <summary>A folder has the name that a file was to have.</summary>
     FolderInTheWay = 7005,
+
+    /// <summary>A path holds a character or a name that no file can have.</summary>
+    FilePathUnusable = 7006,
 
     /// <summary>No paper has this name.</summary>
     PaperUnknown = 7101,

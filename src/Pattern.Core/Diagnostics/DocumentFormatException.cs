@@ -8,8 +8,12 @@ namespace Pattern.Core.Diagnostics;
 /// <remarks>A refusal by the library itself, of a measurement or a panel, is the <see cref="Exception.InnerException"/>.</remarks>
 public sealed class DocumentFormatException : FormatException
 {
+    // Together with what a refusal of the library repeats: less than any message may.
+    private const int MostPath = 70;
+    private const int MostFound = 80;
+
     internal DocumentFormatException(DiagnosticCode code, string path, int line, int column, string found, string allowed, Exception? cause = null)
-        : base(MessageRegistry.Format(code, Place(path, line, column), found, allowed), cause)
+        : base(MessageRegistry.Format(code, MessageRegistry.Whole(Place(path, line, column)), Guard.Echo(found, MostFound), MessageRegistry.Whole(allowed)), cause)
     {
         Code = code;
         Path = path;
@@ -35,8 +39,10 @@ public sealed class DocumentFormatException : FormatException
     // A name in a file may hold what would break the message into lines.
     private static string OnOneLine(string path)
     {
-        var shown = new StringBuilder(path.Length);
-        foreach (char c in path)
+        // Its end says more than its beginning.
+        string end = path.Length <= MostPath ? path : "\u2026" + path.Substring(path.Length - MostPath);
+        var shown = new StringBuilder(end.Length);
+        foreach (char c in end)
         {
             shown.Append(char.IsControl(c) ? '\uFFFD' : c);
         }

@@ -7,6 +7,9 @@ namespace Pattern.Core.Diagnostics;
 /// <summary>Callers' mistakes, caught at the door. Returns the raw value that the inside computes with.</summary>
 internal static class Guard
 {
+    // A name that is refused for its length need not be repeated whole.
+    private const int MostEchoed = 50;
+
     internal static T NotNull<T>([NotNull] T? value, string parameter)
         where T : class
         => value ?? throw new ArgumentNullException(parameter, MessageRegistry.Format(DiagnosticCode.ValueIsNull, parameter));
@@ -16,6 +19,10 @@ internal static class Guard
         => string.IsNullOrWhiteSpace(NotNull(value, parameter))
             ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameEmpty, parameter), parameter)
             : value!;
+
+    /// <summary>The beginning of a text that somebody else wrote, as a message repeats it.</summary>
+    internal static string Echo(string text, int most)
+        => text.Length <= most ? text : text.Substring(0, char.IsHighSurrogate(text[most - 1]) ? most - 1 : most) + "\u2026";
 
     /// <summary>Millimetres of a length that may be anything finite.</summary>
     internal static double Millimetres(Length value, string parameter)
@@ -57,13 +64,13 @@ internal static class Guard
         NotNull(text, parameter);
         return IsLabel(text) && text.ToLowerInvariant() == text
             ? text
-            : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameUnusable, parameter, text), parameter);
+            : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NameUnusable, parameter, Echo(text, MostEchoed)), parameter);
     }
 
     internal static string Label(string text, string parameter)
     {
         NotNull(text, parameter);
-        return IsLabel(text) ? text : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.LabelUnusable, parameter, text), parameter);
+        return IsLabel(text) ? text : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.LabelUnusable, parameter, Echo(text, MostEchoed)), parameter);
     }
 
     private static bool IsLabel(string text)

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using UnitsNet;
 
 namespace Pattern.Core.Diagnostics;
@@ -8,6 +9,9 @@ namespace Pattern.Core.Diagnostics;
 /// <remarks>A template says what is wrong, where, how much was measured and allowed, and what to do.</remarks>
 internal static class MessageRegistry
 {
+    /// <summary>So many characters of what others wrote a message repeats at the most.</summary>
+    internal const int MostRepeated = 200;
+
     private static readonly Dictionary<DiagnosticCode, (Severity Severity, string Template)> Messages = new()
     {
         [DiagnosticCode.ValueIsNull] = (Severity.Error, "{0} is missing. Pass a value."),
@@ -129,6 +133,7 @@ internal static class MessageRegistry
         [DiagnosticCode.ShapingColumnMissing] = (Severity.Error, "The shaping table lacks a column on line {0}: {1}. Write the columns {2}, in any order, parted by commas."),
         [DiagnosticCode.ShapingCellsMiscounted] = (Severity.Error, "The shaping table has {1} figures on line {0}; its columns are {2}. Write one figure per column."),
         [DiagnosticCode.ShapingUnitMissing] = (Severity.Error, "The shaping table has figures on line {0} and has not said their unit. Write # unit: in, or # unit: cm, above the column names."),
+        [DiagnosticCode.ShapingTableTooLarge] = (Severity.Error, "The shaping table has {0} {1}; allowed are {2}. Look whether it is a shaping table."),
         [DiagnosticCode.ShapingQuoteOpen] = (Severity.Error, "The shaping table opens a quote on line {0}, column {1}, and does not close it. Close it on the same line."),
         [DiagnosticCode.CurvatureUnbounded] = (Severity.Error, "The curve has a cusp at t = {0}, {1}: its curvature has no bound there. Move a control point."),
         [DiagnosticCode.ToleranceNotPositive] = (Severity.Error, "{0} is {1}; a tolerance must be greater than 0. Pass a larger one."),
@@ -145,6 +150,7 @@ internal static class MessageRegistry
         [DiagnosticCode.LayerTwice] = (Severity.Error, "The drawing has two layers named {0}. Put their marks into one, or give them different names."),
         [DiagnosticCode.FileNotWritten] = (Severity.Error, "{0} was not written, and what stood there is unchanged: {1} Look at the folder, its rights and the free space."),
         [DiagnosticCode.FileNameUnusable] = (Severity.Error, "\"{0}\" cannot be the name of a file in a folder. Use a plain name such as skirt.svg."),
+        [DiagnosticCode.FilePathUnusable] = (Severity.Error, "{0} is \"{1}\", which no file can be written to: {2}. Use a plain path such as out/skirt.svg."),
         [DiagnosticCode.FileTwice] = (Severity.Error, "The file {0} was added already. Give each file its own name."),
         [DiagnosticCode.FolderInTheWay] = (Severity.Error, "{0} was not written: a folder of that name is there. Give the file another name."),
         [DiagnosticCode.PaperUnknown] = (Severity.Error, "No paper is called \"{0}\". Use one of {1}, or make one from its width and height."),
@@ -208,8 +214,32 @@ internal static class MessageRegistry
             words[i] = InWords(facts[i]);
         }
 
+        Shorten(words);
+
         string text = string.Format(CultureInfo.InvariantCulture, Messages[code].Template, words);
         return string.Format(CultureInfo.InvariantCulture, "PC{0:0000}: {1}", (int)code, text);
+    }
+
+    /// <summary>Words of the library itself, as a fact of a message: never shortened, as texts are that somebody else may have written.</summary>
+    internal static object Whole(string words) => new OwnWords(words);
+
+    // A message repeats so much of what was passed in, and no more: texts come from files and callers, and may be as long as they like. The longest gives way first.
+    private static void Shorten(object[] words)
+    {
+        int left = MostRepeated;
+        int texts = words.Count(word => word is string);
+        foreach (int i in Enumerable.Range(0, words.Length).Where(i => words[i] is string).OrderBy(i => ((string)words[i]).Length))
+        {
+            string text = (string)words[i];
+            int most = left / texts--;
+            if (text.Length > most)
+            {
+                text = Guard.Echo(text, most - 1);
+                words[i] = text;
+            }
+
+            left -= text.Length;
+        }
     }
 
     // Both units, so that a message can be read whatever the draft is made in.
@@ -219,4 +249,9 @@ internal static class MessageRegistry
         Angle angle => string.Format(CultureInfo.InvariantCulture, "{0:0.0##} degrees", angle.Degrees),
         _ => fact,
     };
+
+    private sealed class OwnWords(string words)
+    {
+        public override string ToString() => words;
+    }
 }

@@ -65,7 +65,7 @@ public sealed class BodyMeasurements : IReadOnlyCollection<KeyValuePair<BodyMeas
         TapeReading reading = TapeReader.Read(Guard.NotNull(text, nameof(text)), Unit);
         return reading.IsLength
             ? With(key, reading.ToLength(), reading.Millimetres, nameof(text))
-            : throw new FormatException(MessageRegistry.Format(DiagnosticCode.BodyMeasurementUnreadable, key.Term, reading.Message));
+            : throw new FormatException(MessageRegistry.Format(DiagnosticCode.BodyMeasurementUnreadable, key.Term, MessageRegistry.Whole(reading.Message)));
     }
 
     /// <summary>Adds one measurement, or replaces it.</summary>

@@ -30,7 +30,7 @@ public sealed class CheckReport
         }
 
         Finding[] failures = Failures.ToArray();
-        throw new ConstructionException(DiagnosticCode.ChecksFailed, failures.Length, _findings.Length, string.Join("; ", failures.Select(f => f.ToString())));
+        throw new ConstructionException(DiagnosticCode.ChecksFailed, failures.Length, _findings.Length, MessageRegistry.Whole(string.Join("; ", failures.Select(f => f.ToString()))));
     }
 
     /// <summary>A verdict and one line for each check.</summary>

@@ -133,4 +133,31 @@ public class ShapingCsvTests
         return back.Name == table.Name && back.Unit == table.Unit
             && back.Rows.Zip(table.Rows, (one, other) => one.ToMm().SequenceEqual(other.ToMm())).All(same => same);
     }
+
+    [Fact]
+    public void FromCsv_MoreThanAnyTable_IsRefusedBeforeItCostsAnything()
+    {
+        string rows = string.Concat(Enumerable.Range(0, 1001).Select(i => FormattableString.Invariant($"{i / 100.0},0,1,1,0\n")));
+
+        Assert.Contains("PC5020", Assert.Throws<FormatException>(() => ShapingTable.FromCsv("# unit: cm\n" + Header + rows)).Message);
+        Assert.Contains("PC5020", Assert.Throws<FormatException>(() => ShapingTable.FromCsv(new string('#', (1024 * 1024) + 1))).Message);
+        Assert.Contains("PC5011", Assert.Throws<FormatException>(() => ShapingTable.FromCsv("# name: " + new string('n', 101) + "\n# unit: cm\n" + Header + "20,1,2,3,2")).Message);
+        Assert.Contains("PC5020", Assert.Throws<ArgumentException>(() => ShapingTable.FromCsv(Plain).Named(new string('n', 101))).Message);
+        Assert.Equal(1000, ShapingTable.FromCsv("# unit: cm\n" + Header + rows.Substring(0, rows.TrimEnd('\n').LastIndexOf('\n'))).Rows.Count);
+    }
+
+    // What stands in a text that cannot be read may be as long as its author likes; the message that says so is read by people.
+    [Theory]
+    [InlineData("# unit: {0}\n")]
+    [InlineData("# {0}: in\n")]
+    [InlineData("# lookup: {0}\n")]
+    [InlineData("difference,{0}\n")]
+    [InlineData("# unit: in\n" + Header + "{0},1,1,1,1\n")]
+    [InlineData("# unit: in\n" + Header + "1 {0},1,1,1,1\n")]
+    public void FromCsv_LongText_IsNotRepeatedWhole(string text)
+    {
+        string message = Assert.Throws<FormatException>(() => ShapingTable.FromCsv(text.Replace("{0}", new string('x', 100_000), StringComparison.Ordinal))).Message;
+
+        Assert.InRange(message.Count(c => c == 'x'), 1, 200);
+    }
 }

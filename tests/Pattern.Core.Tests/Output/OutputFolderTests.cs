@@ -95,6 +95,9 @@ public sealed class OutputFolderTests : IDisposable
     [InlineData("a/b.txt")]
     [InlineData("a\\b.txt")]
     [InlineData("c:b.txt")]
+    [InlineData("nul.txt")]
+    [InlineData("CON")]
+    [InlineData("com\u00B9.svg")]
     public void With_NoPlainFileName_Refuses(string name) => Assert.Throws<ArgumentException>(() => OutputFolder.At(_folder).With(name, "text"));
 
     [Fact]
@@ -113,4 +116,90 @@ public sealed class OutputFolderTests : IDisposable
         Assert.Equal(["a.txt"], one.FileNames);
         Assert.Equal([1], File.ReadAllBytes(Path.Combine(_folder, "b.txt")));
     }
+
+    // Microsoft, "Naming Files, Paths, and Namespaces": CON, PRN, AUX, NUL, COM0 to COM9, LPT0 to LPT9, the raised digits too, with any ending.
+    [Theory]
+    [InlineData("skirt\0.svg")]
+    [InlineData("nul")]
+    [InlineData("CON.svg")]
+    [InlineData("prn .svg")]
+    [InlineData("Lpt9.tar.gz")]
+    [InlineData("COM\u00B3")]
+    [InlineData("aux/skirt.svg")]
+    [InlineData("out\\COM1.txt")]
+    [InlineData("/dev/null")]
+    public void SaveSvg_NoFileCanHaveThatPath_IsTheCallersMistake(string path)
+    {
+        string target = path.StartsWith('/') ? path : Path.Combine(_folder, path);
+
+        ArgumentException refusal = Assert.Throws<ArgumentException>(() => DrawnSkirts.Draft("default").Draw().SaveSvg(target));
+
+        Assert.Contains("PC7006", refusal.Message);
+        Assert.Empty(Directory.GetFileSystemEntries(_folder));
+    }
+
+    [Theory]
+    [InlineData("console.svg")]
+    [InlineData("COM10.svg")]
+    [InlineData("nullify")]
+    public void SaveSvg_NameThatOnlyBeginsLikeADevice_IsWritten(string name)
+    {
+        DrawnSkirts.Draft("default").Draw().SaveSvg(Path.Combine(_folder, name));
+
+        Assert.Single(Directory.GetFiles(_folder));
+    }
+
+    [Theory]
+    [InlineData("skirt\0")]
+    [InlineData("nul")]
+    public void At_NoFolderCanHaveThatPath_Refuses(string name) => Assert.Contains("PC7006", Assert.Throws<ArgumentException>(() => OutputFolder.At(Path.Combine(_folder, name))).Message);
+
+    [Fact]
+    public void Save_ThroughALink_WritesWhatItPointsTo()
+    {
+        string real = Path.Combine(_folder, "real");
+        Directory.CreateDirectory(real);
+        string target = Path.Combine(real, "skirt.txt");
+        File.WriteAllText(target, "old");
+        File.CreateSymbolicLink(Path.Combine(_folder, "one.txt"), target);
+        File.CreateSymbolicLink(Path.Combine(_folder, "two.txt"), "one.txt");
+        File.CreateSymbolicLink(Path.Combine(_folder, "dangling.txt"), Path.Combine(real, "later.txt"));
+
+        OutputFolder.At(_folder).With("two.txt", "new").With("dangling.txt", "first").Save();
+
+        Assert.Equal("new", File.ReadAllText(target));
+        Assert.Equal("first", File.ReadAllText(Path.Combine(real, "later.txt")));
+        Assert.All(new[] { "one.txt", "two.txt", "dangling.txt" }, link => Assert.NotNull(new FileInfo(Path.Combine(_folder, link)).LinkTarget));
+        Assert.Equal(2, Directory.GetFileSystemEntries(real).Length);
+    }
+
+    [Fact]
+    public void Save_LinksInARing_Refuses()
+    {
+        File.CreateSymbolicLink(Path.Combine(_folder, "a.txt"), "b.txt");
+        File.CreateSymbolicLink(Path.Combine(_folder, "b.txt"), "a.txt");
+
+        Assert.Throws<IOException>(() => OutputFolder.At(_folder).With("a.txt", "new").Save());
+        Assert.Equal(2, Directory.GetFileSystemEntries(_folder).Length);
+    }
+
+#if !PATTERN_NETSTANDARD
+    // netstandard2.0 knows no rights of POSIX.
+    [Fact]
+    public void Save_OlderFile_KeepsItsRights()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        string path = Path.Combine(_folder, "a.txt");
+        File.WriteAllText(path, "old");
+        File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+
+        OutputFolder.At(_folder).With("a.txt", "new").Save();
+
+        Assert.Equal(("new", UnixFileMode.UserRead | UnixFileMode.UserWrite), (File.ReadAllText(path), File.GetUnixFileMode(path)));
+    }
+#endif
 }

@@ -57,7 +57,7 @@ public static class DxfOutput
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static void SaveDxf(this IEnumerable<PatternPiece> pieces, string path, DxfOptions? options = null)
     {
-        Guard.Name(path, nameof(path));
+        FilePaths.Checked(path, nameof(path));
         WholeFiles.Write(path, pieces.ToDxf(options));
     }
 
@@ -69,7 +69,7 @@ public static class DxfOutput
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static void SaveDxf(this PatternPiece piece, string path, DxfOptions? options = null)
     {
-        Guard.Name(path, nameof(path));
+        FilePaths.Checked(path, nameof(path));
         WholeFiles.Write(path, piece.ToDxf(options));
     }
 
@@ -81,7 +81,7 @@ public static class DxfOutput
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static void SaveDxf(this Drawing drawing, string path, DrawingDxfOptions? options = null)
     {
-        Guard.Name(path, nameof(path));
+        FilePaths.Checked(path, nameof(path));
         WholeFiles.Write(path, drawing.ToDxf(options));
     }
 

@@ -33,9 +33,9 @@ public sealed class OutputFolder
 
     /// <summary>A folder without files yet. Nothing is made before <see cref="Save"/>.</summary>
     /// <param name="path">The folder; it may not exist yet.</param>
-    /// <exception cref="ArgumentException">The path is empty.</exception>
+    /// <exception cref="ArgumentException">The path is empty, holds a NUL character, or names a device.</exception>
     [Pure]
-    public static OutputFolder At(string path) => new(Guard.Name(path, nameof(path)), []);
+    public static OutputFolder At(string path) => new(FilePaths.Checked(path, nameof(path)), []);
 
     /// <summary>Adds a text file, in UTF-8.</summary>
     /// <param name="fileName">Its name in the folder.</param>
@@ -52,7 +52,7 @@ public sealed class OutputFolder
     public OutputFolder With(string fileName, byte[] content)
     {
         Guard.Name(fileName, nameof(fileName));
-        if (fileName is "." or ".." || fileName.IndexOfAny(['/', '\\', ':', '\0']) >= 0)
+        if (fileName is "." or ".." || FilePaths.IsDevice(fileName) || fileName.IndexOfAny(['/', '\\', ':', '\0']) >= 0)
         {
             throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.FileNameUnusable, fileName), nameof(fileName));
         }
@@ -67,6 +67,7 @@ public sealed class OutputFolder
     }
 
     /// <summary>Makes the folder where needed and writes all files; older ones of the same names are replaced at the very end.</summary>
+    /// <remarks>A file that is replaced keeps its rights, and a symbolic link stays one: what it points to is replaced.</remarks>
     /// <returns>The paths of the files, in order.</returns>
     /// <exception cref="IOException">One of the files cannot be written: then none is, and older ones stay as they were. (Only where the system fails while the
     /// complete files are being renamed, some may be new and some old; each is whole.)</exception>

@@ -127,7 +127,7 @@ public sealed class PaperSize : IEquatable<PaperSize>
     public static PaperSize Find(string name)
         => TryFind(name, out PaperSize? paper)
             ? paper!
-            : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.PaperUnknown, name, string.Join(", ", All.Select(known => known.Name))), nameof(name));
+            : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.PaperUnknown, name, MessageRegistry.Whole(string.Join(", ", All.Select(known => known.Name)))), nameof(name));
 
     /// <summary>Looks for a size by its name.</summary>
     /// <param name="name">Capital or small letters; blanks and hyphens do not count.</param>

@@ -24,10 +24,11 @@ public static class SvgOutput
     /// <summary>Writes the drawing to a file, as a whole or not at all.</summary>
     /// <param name="drawing">The drawing.</param>
     /// <param name="path">The file; an older one is replaced at the very end, and stays as it was where anything goes wrong.</param>
+    /// <exception cref="System.ArgumentException">The path is empty, holds a NUL character, or names a device.</exception>
     /// <exception cref="IOException">The file cannot be written.</exception>
     public static void SaveSvg(this Drawing drawing, string path)
     {
-        Guard.Name(path, nameof(path));
+        FilePaths.Checked(path, nameof(path));
         WholeFiles.Write(path, drawing.ToSvg());
     }
 

@@ -199,13 +199,19 @@ public sealed partial class CurvePath
     {
         int first = Locate(fromMm, out double t0);
         int last = Locate(toMm, out double t1);
+        AddPart(first, t0, last, t1, parts);
+    }
+
+    /// <summary>Adds what lies from one place of the path to a later one; nothing where there is nothing between.</summary>
+    internal void AddPart(int first, double t0, int last, double t1, List<PathSegment> parts)
+    {
         for (int i = first; i <= last; i++)
         {
             double from = i == first ? t0 : 0;
             double to = i == last ? t1 : 1;
-            if (from < to)
+            if (_segments[i].TryPartRaw(from, to, out PathSegment part))
             {
-                parts.Add(from == 0 && to == 1 ? _segments[i] : _segments[i].SubSegmentRaw(from, to));
+                parts.Add(part);
             }
         }
     }

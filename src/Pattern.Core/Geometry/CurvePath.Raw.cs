@@ -19,6 +19,11 @@ public sealed partial class CurvePath
             AddPart(0, toMm, parts);
         }
 
+        if (parts.Count == 0)
+        {
+            parts.Add(PathSegment.FromLine(new LineSegment(PointAtMm(fromMm), PointAtMm(toMm))));
+        }
+
         return new CurvePath(parts.ToArray(), isClosed: false);
     }
 

@@ -55,6 +55,13 @@ public readonly partial struct PathSegment : IEquatable<PathSegment>
 
     internal CubicBezier CubicRaw => _data;
 
+    // How far it gets from its start to either side; of an arc, its length.
+    private double ReachMm => Kind == PathSegmentKind.Arc
+        ? ArcRaw.LengthMm
+        : Math.Max(
+            Math.Max(Math.Abs(_data.X1 - _data.X0), Math.Max(Math.Abs(_data.X2 - _data.X0), Math.Abs(_data.X3 - _data.X0))),
+            Math.Max(Math.Abs(_data.Y1 - _data.Y0), Math.Max(Math.Abs(_data.Y2 - _data.Y0), Math.Abs(_data.Y3 - _data.Y0))));
+
     internal double SignedAreaMm2 => Kind switch
     {
         PathSegmentKind.Line => 0.5 * ((_data.X0 * (_data.Y3 - _data.Y0)) - (_data.Y0 * (_data.X3 - _data.X0))),
@@ -192,6 +199,24 @@ public readonly partial struct PathSegment : IEquatable<PathSegment>
             default:
                 return _data.TryDirectionAt(t, out direction);
         }
+    }
+
+    /// <summary>The part between two parameters; nothing where a cut beside an end leaves a part whose ends cannot be told apart: it would have no heading.</summary>
+    internal bool TryPartRaw(double from, double to, out PathSegment part)
+    {
+        part = this;
+        if (from == 0 && to == 1)
+        {
+            return true;
+        }
+
+        if (!(from < to))
+        {
+            return false;
+        }
+
+        part = SubSegmentRaw(from, to);
+        return part.ReachMm > Math.Max(GeometryTolerance.SlackMm(ReachMm), 16 * Raw.Epsilon * Math.Max(Math.Abs(Start.XMm), Math.Abs(Start.YMm)));
     }
 
     internal PathSegment SubSegmentRaw(double from, double to)

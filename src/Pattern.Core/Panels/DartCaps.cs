@@ -61,8 +61,12 @@ internal static class DartCaps
                 double t = hits.FirstRaw(i);
                 if (t > 0 && line.Direction.Dot(segment.PointAtRaw(t) - line.Point) > 0)
                 {
-                    before.Add(segment.SubSegmentRaw(0, t));
-                    return true;
+                    if (segment.TryPartRaw(0, t, out PathSegment last))
+                    {
+                        before.Add(last);
+                    }
+
+                    return before.Count > 0;
                 }
             }
 

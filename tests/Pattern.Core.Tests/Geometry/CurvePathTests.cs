@@ -42,6 +42,19 @@ public class CurvePathTests
         Assert.True(part.End.IsCloseTo(P(25, 0), Length.FromMillimeters(1e-9)));
     }
 
+    // The joint lies at 100 mm; rounding may put a cut one bit beside it, and what is left of the segment there has no heading.
+    [Fact]
+    public void SubPath_CutBesideAJoint_KeepsNoSegmentWithoutLength()
+    {
+        CurvePath after = Rectangle.SubPath(Length.FromMillimeters(Math.BitDecrement(100)), Length.FromMillimeters(140));
+        CurvePath before = Rectangle.SubPath(Length.FromMillimeters(40), Length.FromMillimeters(Math.BitIncrement(100)));
+        CurvePath atJoint = Rectangle.SubPath(Length.FromMillimeters(Math.BitDecrement(100)), Length.FromMillimeters(Math.BitIncrement(100)));
+
+        Assert.Equal(40, Assert.Single(after.Segments).Length.Millimeters, 1e-9);
+        Assert.Equal(60, Assert.Single(before.Segments).Length.Millimeters, 1e-9);
+        Assert.True(Assert.Single(atJoint.Segments).Length.Millimeters < 1e-12);
+    }
+
     [Fact]
     public void FromSegments_Gap_Refused()
     {

@@ -247,6 +247,15 @@ public class CutLineTests
 
     // A notch 5 mm wide at its bottom, 20 mm of allowance: nothing is left of the bottom edge.
     [Fact]
+    public void CutLine_CornerMirroredAtAJoint_KeepsNoSegmentWithoutLength()
+    {
+        SkirtBlock block = new SkirtAsked(51.88524, 13.74392, 1075.09382, 11.41325, 2.4435600000000015, Waistline.Level, 40.373115, 25.4, 25.4, 12.7)
+            .Apply(SkirtBlock.For(Bodies.Millimetres(740.32955, 978.24405))).Draft();
+
+        AssertNoSegmentIsAPoint(SkirtPattern.From(block, new SkirtPatternOptions { Lining = LiningChoice.Loose }));
+    }
+
+    [Fact]
     public void CutLine_OfAnEdgeThatVanishes_IsRefusedWithWhatWouldDo()
     {
         Panel panel = Panel.Named(PanelName.Front)
@@ -409,4 +418,8 @@ public class CutLineTests
     private static Angle Opening(Dart dart) => (dart.CentreLeg - dart.Apex).AngleTo(dart.SideLeg - dart.Apex);
 
     private static IEnumerable<Point2D> Samples(CurvePath path) => path.PointsAtEqualLengths(150).Concat(path.Segments.Select(segment => segment.Start));
+
+    private static void AssertNoSegmentIsAPoint(PieceSet set) => Assert.All(
+        set.Pieces.SelectMany(piece => piece.Edges.Select(edge => (What: $"{piece.Name} {edge.Name}", edge.CutLine)).Append((What: piece.Name.Text, piece.CutLine))),
+        line => Assert.All(line.CutLine.Segments, segment => Assert.True(segment.Length > GeometryTolerance.Default, $"{line.What} at {segment.Start}: {segment.Length.Millimeters} mm")));
 }

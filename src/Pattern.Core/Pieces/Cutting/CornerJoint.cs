@@ -186,7 +186,11 @@ internal readonly struct CornerJoint
             return Extend(isBlunt: false);
         }
 
-        List<PathSegment> kept = PathSpot.Between(head, onFold, PathSpot.EndOf(head));
+        if (PathSpot.Between(head, onFold, PathSpot.EndOf(head)) is not { Count: > 0 } kept)
+        {
+            return Extend(isBlunt: false);
+        }
+
         CurvePath image = CurvePath.FromSegments(kept).MirroredOver(fold);
         if (!TryFirst(image, Tail.Tail(out int offset), out PathSpot onImage, out PathSpot onTail))
         {
@@ -208,7 +212,11 @@ internal readonly struct CornerJoint
             return Extend(isBlunt: false);
         }
 
-        List<PathSegment> kept = PathSpot.Between(tail, PathSpot.StartOf(tail), onFold);
+        if (PathSpot.Between(tail, PathSpot.StartOf(tail), onFold) is not { Count: > 0 } kept)
+        {
+            return Extend(isBlunt: false);
+        }
+
         CurvePath image = CurvePath.FromSegments(kept).MirroredOver(fold).Reversed();
         if (!TryFirst(image, Head.Head(), out PathSpot onImage, out PathSpot onHead))
         {

@@ -29,7 +29,7 @@ internal sealed class CutStretch
     /// <summary>Where the corner after it lets it end.</summary>
     internal PathSpot To { get; set; }
 
-    internal bool HasVanished => !From.IsBefore(To);
+    internal bool HasVanished => !From.IsBefore(To) || PathSpot.Between(Path, From, To).Count == 0;
 
     /// <summary>The end of the line beside the stretch, before it runs on.</summary>
     internal PathSpot EndBeside => _isExtendedAtEnd ? new(Path.SegmentsRaw.Length - 2, 1) : PathSpot.EndOf(Path);

@@ -75,7 +75,12 @@ internal sealed class EdgeCut
                 return null;
             }
 
-            stretches[k] = new CutStretch(Part(full, from, to, opening), k == 0, k == darts);
+            if (Part(full, from, to, opening) is not { } stretch)
+            {
+                return null;
+            }
+
+            stretches[k] = new CutStretch(stretch, k == 0, k == darts);
             if (k == darts)
             {
                 break;
@@ -85,9 +90,13 @@ internal sealed class EdgeCut
             bool towardCentre = dart.PressedToward == Toward.Centre;
             Transform2D beyond = opening;
             opening = Transform2D.RotationRaw(opening.Inverted().Apply(dart.Apex), Direction.FromRadians(dart.SignedAngleRad)).Then(opening);
-            caps[k] = allowanceMm == 0 ? dart.Cap
-                : towardCentre ? DartCaps.Fold(dart.Shape, Part(full, PathSpot.StartOf(full), to, beyond), fromCentre: true)
-                : DartCaps.Fold(dart.Shape, Part(full, to, PathSpot.EndOf(full), opening), fromCentre: false);
+            CurvePath? under = towardCentre ? Part(full, PathSpot.StartOf(full), to, beyond) : Part(full, to, PathSpot.EndOf(full), opening);
+            if (under is null)
+            {
+                return null;
+            }
+
+            caps[k] = allowanceMm == 0 ? dart.Cap : DartCaps.Fold(dart.Shape, under, towardCentre);
             from = to;
         }
 
@@ -135,6 +144,7 @@ internal sealed class EdgeCut
         return spot;
     }
 
-    private static CurvePath Part(CurvePath full, PathSpot from, PathSpot to, in Transform2D opening)
-        => CurvePath.FromSegments(PathSpot.Between(full, from, to)).Transformed(opening);
+    // Null where there is nothing between.
+    private static CurvePath? Part(CurvePath full, PathSpot from, PathSpot to, in Transform2D opening)
+        => PathSpot.Between(full, from, to) is { Count: > 0 } part ? CurvePath.FromSegments(part).Transformed(opening) : null;
 }

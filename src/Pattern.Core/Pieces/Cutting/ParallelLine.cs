@@ -81,9 +81,9 @@ internal static class ParallelLine
                 double t = hits.FirstRaw(k);
                 if (hits.SecondRaw(k) > 0 && (t > 0 || i > 0))
                 {
-                    PathSegment last = line[i].SubSegmentRaw(0, t);
+                    bool isMore = line[i].TryPartRaw(0, t, out PathSegment last);
                     line.RemoveRange(i, line.Count - i);
-                    if (t > 0)
+                    if (isMore || i == 0)
                     {
                         line.Add(last);
                     }

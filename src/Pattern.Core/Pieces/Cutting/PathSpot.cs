@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
 
@@ -17,18 +18,8 @@ internal readonly record struct PathSpot(int Segment, double T)
     /// <summary>The segments of a path from one place to a later one; none where there is nothing between.</summary>
     internal static List<PathSegment> Between(CurvePath path, PathSpot from, PathSpot to)
     {
-        PathSegment[] all = path.SegmentsRaw;
-        var part = new List<PathSegment>(to.Segment - from.Segment + 1);
-        for (int i = from.Segment; i <= to.Segment; i++)
-        {
-            double start = i == from.Segment ? from.T : 0;
-            double end = i == to.Segment ? to.T : 1;
-            if (start < end)
-            {
-                part.Add(start == 0 && end == 1 ? all[i] : all[i].SubSegmentRaw(start, end));
-            }
-        }
-
+        var part = new List<PathSegment>(Math.Max(0, to.Segment - from.Segment + 1));
+        path.AddPart(from.Segment, from.T, to.Segment, to.T, part);
         return part;
     }
 }

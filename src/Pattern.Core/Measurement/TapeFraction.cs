@@ -71,7 +71,7 @@ public readonly struct TapeFraction : IEquatable<TapeFraction>, IComparable<Tape
     /// <param name="text">For example <c>4 5/8</c> or <c>4.625 in</c>.</param>
     /// <exception cref="ArgumentNullException">No text.</exception>
     /// <exception cref="FormatException">The text is no length, could be read in two ways, or is metric.</exception>
-    /// <exception cref="OverflowException">It has more than nine decimals.</exception>
+    /// <exception cref="OverflowException">It has more than ten decimals, or is finer than a billionth of an inch.</exception>
     [Pure]
     public static TapeFraction Parse(string text)
     {

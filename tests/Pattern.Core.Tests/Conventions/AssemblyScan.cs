@@ -327,7 +327,11 @@ internal sealed class AssemblyScan : ISignatureTypeProvider<string, object?>, IC
 
     public bool IsSystemType(string type) => type == "System.Type";
 
-    public PrimitiveTypeCode GetUnderlyingEnumType(string type) => PrimitiveTypeCode.Int32;
+    // How many bytes a value of it takes in an attribute.
+    public PrimitiveTypeCode GetUnderlyingEnumType(string type)
+        => (Type.GetType(type) ?? AppDomain.CurrentDomain.GetAssemblies().Select(assembly => assembly.GetType(type)).FirstOrDefault(found => found is not null)) is { IsEnum: true } known
+            ? Enum.Parse<PrimitiveTypeCode>(Enum.GetUnderlyingType(known).Name)
+            : PrimitiveTypeCode.Int32;
 
     public string GetPrimitiveType(PrimitiveTypeCode typeCode) => "System." + typeCode;
 

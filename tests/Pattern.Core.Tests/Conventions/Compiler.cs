@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.IO;
 using System.Linq;
+using System.Runtime.CompilerServices;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using UnitsNet;
@@ -11,6 +12,8 @@ namespace Pattern.Core.Tests.Conventions;
 /// <summary>Compiles sources in memory, as the language version of the solution.</summary>
 internal static class Compiler
 {
+    private static readonly ConditionalWeakTable<SyntaxTree, SemanticModel> Models = [];
+
     private static readonly Lazy<CSharpCompilation> AllLibraries = new(CompileLibraries);
 
     /// <summary>The options of a file that may hold file-based directives (<c>#:package</c>).</summary>
@@ -49,6 +52,9 @@ internal static class Compiler
             sources.Select(source => CSharpSyntaxTree.ParseText(source.Text, Parsing, source.Path)),
             references,
             new CSharpCompilationOptions(kind, allowUnsafe: true, nullableContextOptions: NullableContextOptions.Enable));
+
+    /// <summary>The meaning of a file's names, kept: what one rule has bound, the next one finds bound.</summary>
+    internal static SemanticModel Model(Compilation compilation, SyntaxTree tree) => Models.GetValue(tree, _ => compilation.GetSemanticModel(tree));
 
     internal static IReadOnlyList<string> Errors(Compilation compilation)
         => compilation.GetDiagnostics().Where(found => found.Severity == DiagnosticSeverity.Error).Select(found => found.ToString()).ToArray();

@@ -21,13 +21,24 @@ internal static class FloorRule
     internal static IReadOnlyList<string> Violations(Compilation compilation)
     {
         var found = new List<string>();
+        Dictionary<int, HashSet<string>> declared = compilation.SyntaxTrees.Select(tree => tree.GetRoot())
+            .GroupBy(root => FloorOf(NamespaceOf(root)))
+            .ToDictionary(floor => floor.Key, floor => floor.SelectMany(DeclaredNames).ToHashSet(StringComparer.Ordinal));
         foreach (SyntaxTree tree in compilation.SyntaxTrees)
         {
-            SemanticModel model = compilation.GetSemanticModel(tree);
+            SemanticModel model = Compiler.Model(compilation, tree);
             SyntaxNode root = tree.GetRoot();
-            string from = root.DescendantNodes().OfType<BaseNamespaceDeclarationSyntax>().FirstOrDefault()?.Name.ToString() ?? string.Empty;
+            string from = NamespaceOf(root);
+            int floor = FloorOf(from);
+            HashSet<string> above = floor < 0 ? [] : [.. declared.Where(names => names.Key > floor).SelectMany(names => names.Value)];
             foreach (SimpleNameSyntax name in root.DescendantNodes(descendIntoTrivia: true).OfType<SimpleNameSyntax>())
             {
+                // What no floor after this one declares under that name needs no look at its meaning.
+                if (!above.Contains(name.Identifier.ValueText))
+                {
+                    continue;
+                }
+
                 SymbolInfo meaning = model.GetSymbolInfo(name);
                 foreach (ISymbol symbol in meaning.Symbol is { } one ? [one] : meaning.CandidateSymbols)
                 {
@@ -42,6 +53,25 @@ internal static class FloorRule
 
         return found;
     }
+
+    private static string NamespaceOf(SyntaxNode root) => root.DescendantNodes().OfType<BaseNamespaceDeclarationSyntax>().FirstOrDefault()?.Name.ToString() ?? string.Empty;
+
+    // Types, members, enum members, record parameters; and the floor itself.
+    private static IEnumerable<string> DeclaredNames(SyntaxNode root) => NamespaceOf(root).Split('.').TakeLast(1).Concat(root.DescendantNodes().SelectMany(node => node switch
+    {
+        BaseTypeDeclarationSyntax type => [type.Identifier.ValueText, Short(type.Identifier.ValueText)],
+        DelegateDeclarationSyntax type => [type.Identifier.ValueText],
+        MethodDeclarationSyntax method => [method.Identifier.ValueText],
+        PropertyDeclarationSyntax property => [property.Identifier.ValueText],
+        EventDeclarationSyntax raised => [raised.Identifier.ValueText],
+        VariableDeclaratorSyntax field => [field.Identifier.ValueText],
+        EnumMemberDeclarationSyntax value => [value.Identifier.ValueText],
+        ParameterSyntax parameter => [parameter.Identifier.ValueText],
+        _ => (string[])[],
+    }));
+
+    // [Mark] means MarkAttribute.
+    private static string Short(string name) => name.EndsWith("Attribute", StringComparison.Ordinal) ? name[..^"Attribute".Length] : name;
 
     /// <summary>Whether a namespace may not use another.</summary>
     private static bool Breaks(string from, string to)

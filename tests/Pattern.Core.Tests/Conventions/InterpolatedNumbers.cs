@@ -10,7 +10,7 @@ internal static class InterpolatedNumbers
 {
     internal static IEnumerable<string> In(Compilation compilation) =>
         from tree in compilation.SyntaxTrees
-        let model = compilation.GetSemanticModel(tree)
+        let model = Compiler.Model(compilation, tree)
         from text in tree.GetRoot().DescendantNodes().OfType<InterpolatedStringExpressionSyntax>()
         where model.GetTypeInfo(text).ConvertedType?.Name is not ("FormattableString" or "IFormattable") && !IsGivenACulture(model, text)
         from place in text.Contents.OfType<InterpolationSyntax>()

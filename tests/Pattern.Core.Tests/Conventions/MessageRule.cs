@@ -9,10 +9,22 @@ namespace Pattern.Core.Tests.Conventions;
 /// <summary>Follows the message of every exception that is made back to where it was worded: that has to be the registry.</summary>
 internal sealed class MessageRule
 {
+    private const string New = ".ctor";
+
     private readonly Compilation _compilation;
     private readonly HashSet<ISymbol> _followed = new(SymbolEqualityComparer.Default);
 
-    private MessageRule(Compilation compilation) => _compilation = compilation;
+    private readonly ILookup<string, AssignmentExpressionSyntax> _assignments;
+    private readonly ILookup<string, ExpressionSyntax> _calls;
+
+    private MessageRule(Compilation compilation)
+    {
+        _compilation = compilation;
+        ExpressionSyntax[] all = [.. compilation.SyntaxTrees.SelectMany(tree => tree.GetRoot().DescendantNodes().OfType<ExpressionSyntax>())];
+        _assignments = all.OfType<AssignmentExpressionSyntax>().ToLookup(assignment => LastName(assignment.Left) ?? string.Empty);
+        _calls = all.Where(node => node is InvocationExpressionSyntax or BaseObjectCreationExpressionSyntax)
+            .ToLookup(call => call is InvocationExpressionSyntax invoked ? LastName(invoked.Expression) ?? string.Empty : New);
+    }
 
     internal static IReadOnlyList<string> Violations(Compilation compilation)
     {
@@ -113,13 +125,13 @@ internal sealed class MessageRule
         }
     }
 
-    private IEnumerable<ExpressionSyntax> Assigned(ISymbol symbol) => Nodes<AssignmentExpressionSyntax>()
-        .Where(assignment => LastName(assignment.Left) == symbol.Name && Is(assignment.Left, symbol))
+    private IEnumerable<ExpressionSyntax> Assigned(ISymbol symbol) => _assignments[symbol.Name]
+        .Where(assignment => Is(assignment.Left, symbol))
         .Select(assignment => assignment.Right);
 
     private IEnumerable<ExpressionSyntax> Passed(IParameterSymbol parameter)
     {
-        foreach (SyntaxNode call in Nodes<ExpressionSyntax>().Where(node => node is InvocationExpressionSyntax or BaseObjectCreationExpressionSyntax))
+        foreach (ExpressionSyntax call in _calls[parameter.ContainingSymbol is IMethodSymbol { MethodKind: MethodKind.Constructor } ? New : parameter.ContainingSymbol.Name])
         {
             ArgumentListSyntax? list = (call as InvocationExpressionSyntax)?.ArgumentList ?? (call as BaseObjectCreationExpressionSyntax)?.ArgumentList;
             if (list is null || !SymbolEqualityComparer.Default.Equals(Model(call).GetSymbolInfo(call).Symbol?.OriginalDefinition, parameter.ContainingSymbol))
@@ -138,16 +150,13 @@ internal sealed class MessageRule
     }
 
     private static string? LastName(ExpressionSyntax expression)
-        => (expression as SimpleNameSyntax)?.Identifier.Text ?? (expression as MemberAccessExpressionSyntax)?.Name.Identifier.Text;
+        => (expression as SimpleNameSyntax)?.Identifier.Text ?? (expression as MemberAccessExpressionSyntax)?.Name.Identifier.Text
+            ?? (expression as MemberBindingExpressionSyntax)?.Name.Identifier.Text;
 
     private bool Is(ExpressionSyntax expression, ISymbol symbol)
         => SymbolEqualityComparer.Default.Equals(Model(expression).GetSymbolInfo(expression).Symbol, symbol);
 
-    private IEnumerable<T> Nodes<T>()
-        where T : SyntaxNode
-        => _compilation.SyntaxTrees.SelectMany(tree => tree.GetRoot().DescendantNodes().OfType<T>());
-
-    private SemanticModel Model(SyntaxNode node) => _compilation.GetSemanticModel(node.SyntaxTree);
+    private SemanticModel Model(SyntaxNode node) => Compiler.Model(_compilation, node.SyntaxTree);
 
     private static bool IsException(ITypeSymbol? type)
         => type is not null && (type.ToDisplayString() == "System.Exception" || IsException(type.BaseType));

@@ -70,6 +70,14 @@ public class TapeFractionTests
         Assert.Throws<ArgumentNullException>(() => TapeFraction.Parse(null!));
     }
 
+    // 1/1024 and 1/2048 written out, by long division.
+    [Fact]
+    public void Parse_OfTenDecimals_IsExactAndOfElevenRefused()
+    {
+        Assert.Equal(TapeFraction.FromParts(1, 1024), TapeFraction.Parse("0.0009765625"));
+        Assert.StartsWith("PC1030", Assert.Throws<OverflowException>(() => TapeFraction.Parse("0.00048828125")).Message);
+    }
+
     [Fact]
     public void Arithmetic_BeyondItsRoom_ThrowsInsteadOfLosingAnything()
     {

@@ -21,7 +21,7 @@ public class DrawingTests
     [Fact]
     public void Without_ALayer_LeavesItOutAndTheOriginalAsItWas()
     {
-        Drawing drawing = DrawnSkirts.Draft("default").Draw();
+        Drawing drawing = DrawnSkirts.Drawn("default");
         int count = drawing.Layers.Count;
 
         Drawing less = drawing.Without(LayerName.Construction, LayerName.Of("nothing"));

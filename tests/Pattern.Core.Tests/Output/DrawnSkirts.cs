@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Concurrent;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
@@ -38,7 +39,12 @@ internal static class DrawnSkirts
 
     internal static IEnumerable<string> All => Builders.Keys;
 
+    private static readonly ConcurrentDictionary<string, Lazy<Drawing>> Sheets = new(StringComparer.Ordinal);
+
     internal static SkirtBlock Draft(string name) => Builders[name].Draft();
+
+    /// <summary>The sheet of a skirt, drawn once: it is immutable, and many tests look at it.</summary>
+    internal static Drawing Drawn(string name) => Sheets.GetOrAdd(name, _ => new Lazy<Drawing>(() => Draft(name).Draw())).Value;
 
     internal static Drawing Failed()
     {

@@ -13,11 +13,16 @@ internal static class LabelBoxes
     internal static IEnumerable<string> Collisions(Drawing drawing)
     {
         TextMark[] labels = [.. drawing.Marks<TextMark>()];
-        (PathMark Mark, BoundingBox Bounds, Point2D[] Points)[] lines =
+        Box[] boxes = [.. labels.Select(label => new Box(label))];
+        (double X, double Y)[][] borders = [.. labels.Select(label => Border(label).Select(Raw).ToArray())];
+        (PointMark Mark, double Radius, double X, double Y)[] dots =
+            [.. drawing.Marks<PointMark>().Select(dot => (dot, dot.Diameter.Millimeters / 2, dot.Position.X.Millimeters, dot.Position.Y.Millimeters))];
+        (PathMark Mark, BoundingBox Bounds, (double X, double Y)[] Points)[] lines =
             [.. drawing.Marks<PathMark>().SelectMany(mark => new[] { mark.Path }.Concat(mark.ArrowHeads()).Select(path => (mark, path.Bounds, Points(path))))];
         for (int i = 0; i < labels.Length; i++)
         {
             TextMark label = labels[i];
+            Box own = boxes[i];
             BoundingBox bounds = label.Bounds;
             BoundingBox roomy = BoundingBox.Around(Moved(bounds.LowerLeft, -5), Moved(bounds.UpperRight, 5));
             if (!drawing.Bounds.Contains(bounds.LowerLeft) || !drawing.Bounds.Contains(bounds.UpperRight))
@@ -25,23 +30,25 @@ internal static class LabelBoxes
                 yield return $"\"{label.Text}\" leaves the sheet";
             }
 
-            foreach ((PathMark mark, BoundingBox box, Point2D[] points) in lines)
+            foreach ((PathMark mark, BoundingBox box, (double X, double Y)[] points) in lines)
             {
-                if (box.Overlaps(roomy) && points.Any(point => Grown(label, mark.Role.Weight.Millimeters / 2, point)))
+                double half = mark.Role.Weight.Millimeters / 2;
+                if (box.Overlaps(roomy) && Array.Exists(points, point => own.Holds(half, point.X, point.Y)))
                 {
                     yield return $"\"{label.Text}\" covers a {mark.Role}";
                 }
             }
 
-            foreach (PointMark dot in drawing.Marks<PointMark>().Where(dot => Grown(label, dot.Diameter.Millimeters / 2, dot.Position)))
+            foreach ((PointMark dot, _, _, _) in dots.Where(dot => own.Holds(dot.Radius, dot.X, dot.Y)))
             {
                 yield return $"\"{label.Text}\" covers the point at {dot.Position}";
             }
 
             for (int j = 0; j < i; j++)
             {
+                Box other = boxes[j];
                 if (bounds.Overlaps(labels[j].Bounds)
-                    && (Border(label).Any(point => Grown(labels[j], 0, point)) || Border(labels[j]).Any(point => Grown(label, 0, point))))
+                    && (Array.Exists(borders[i], point => other.Holds(0, point.X, point.Y)) || Array.Exists(borders[j], point => own.Holds(0, point.X, point.Y))))
                 {
                     yield return $"\"{label.Text}\" covers \"{labels[j].Text}\"";
                 }
@@ -49,16 +56,18 @@ internal static class LabelBoxes
         }
     }
 
-    private static Point2D[] Points(CurvePath path) => [.. path.Segments.SelectMany(segment =>
+    private static (double X, double Y)[] Points(CurvePath path) => [.. path.Segments.SelectMany(segment =>
     {
         int count = (int)Math.Ceiling(segment.Length.Millimeters * 4);
-        return Enumerable.Range(0, count + 1).Select(i => segment.Kind switch
+        return Enumerable.Range(0, count + 1).Select(i => Raw(segment.Kind switch
         {
             PathSegmentKind.Cubic => segment.AsCubic().PointAt((double)i / count),
             PathSegmentKind.Arc => segment.AsArc().PointAtLength(segment.Length * ((double)i / count)),
             _ => segment.AsLine().PointAtLength(segment.Length * ((double)i / count)),
-        });
+        }));
     })];
+
+    private static (double X, double Y) Raw(Point2D point) => (point.X.Millimeters, point.Y.Millimeters);
 
     private static Point2D Moved(Point2D point, double by) => Point2D.FromMillimeters(point.X.Millimeters + by, point.Y.Millimeters + by);
 
@@ -93,17 +102,26 @@ internal static class LabelBoxes
         return Point2D.FromMillimeters(label.Anchor.X.Millimeters + (along * cos) - (up * sin), label.Anchor.Y.Millimeters + (along * sin) + (up * cos));
     }
 
-    internal static bool Grown(TextMark label, double by, Point2D point)
+    internal static bool Grown(TextMark label, double by, Point2D point) => new Box(label).Holds(by, point.X.Millimeters, point.Y.Millimeters);
+
+    // A label's box, in its own directions.
+    private readonly struct Box(TextMark label)
     {
-        double cos = Math.Cos(label.Angle.Radians);
-        double sin = Math.Sin(label.Angle.Radians);
-        double dx = point.X.Millimeters - label.Anchor.X.Millimeters;
-        double dy = point.Y.Millimeters - label.Anchor.Y.Millimeters;
-        double along = (dx * cos) + (dy * sin);
-        double up = (dy * cos) - (dx * sin);
-        double size = label.Size.Millimeters;
-        double width = label.Width.Millimeters;
-        double left = label.Alignment switch { TextAlignment.Start => 0, TextAlignment.Middle => -width / 2, _ => -width };
-        return along > left - by && along < left + width + by && up > (-0.24 * size) - by && up < (0.82 * size) + by;
+        private readonly double _cos = Math.Cos(label.Angle.Radians);
+        private readonly double _sin = Math.Sin(label.Angle.Radians);
+        private readonly double _x = label.Anchor.X.Millimeters;
+        private readonly double _y = label.Anchor.Y.Millimeters;
+        private readonly double _size = label.Size.Millimeters;
+        private readonly double _width = label.Width.Millimeters;
+        private readonly double _left = label.Alignment switch { TextAlignment.Start => 0, TextAlignment.Middle => -label.Width.Millimeters / 2, _ => -label.Width.Millimeters };
+
+        internal bool Holds(double by, double x, double y)
+        {
+            double dx = x - _x;
+            double dy = y - _y;
+            double along = (dx * _cos) + (dy * _sin);
+            double up = (dy * _cos) - (dx * _sin);
+            return along > _left - by && along < _left + _width + by && up > (-0.24 * _size) - by && up < (0.82 * _size) + by;
+        }
     }
 }

@@ -16,7 +16,7 @@ public class LabelPlacementTests
 
     [Theory]
     [MemberData(nameof(Skirts))]
-    public void Draw_AnySkirt_NoLabelMeetsALineAPointOrAnotherLabel(string skirt) => Assert.Empty(LabelBoxes.Collisions(DrawnSkirts.Draft(skirt).Draw()));
+    public void Draw_AnySkirt_NoLabelMeetsALineAPointOrAnotherLabel(string skirt) => Assert.Empty(LabelBoxes.Collisions(DrawnSkirts.Drawn(skirt)));
 
     [Fact]
     public void Draw_FailedChecks_OnlyTheWarningCrossesLines() => Assert.Empty(LabelBoxes.Collisions(DrawnSkirts.Failed().Without(LayerName.Warning)));
@@ -56,7 +56,7 @@ public class LabelPlacementTests
 
     [Theory]
     [MemberData(nameof(Skirts))]
-    public void Draw_AnySkirt_NamesPanelsEdgesAndLevels(string skirt) => Assert.Empty(MissingNames(DrawnSkirts.Draft(skirt).Draw()));
+    public void Draw_AnySkirt_NamesPanelsEdgesAndLevels(string skirt) => Assert.Empty(MissingNames(DrawnSkirts.Drawn(skirt)));
 
     // Real bodies and hostile ones, any options: wherever a block can be drafted, its names find room.
     [Property(MaxTest = 40)]

@@ -56,7 +56,7 @@ public sealed class OutputFolderTests : IDisposable
         string path = Path.Combine(_folder, "skirt.svg");
         File.WriteAllText(path, "old");
         File.WriteAllText(path + ".1.part", "someone else's");
-        Drawing drawing = DrawnSkirts.Draft("default").Draw();
+        Drawing drawing = DrawnSkirts.Drawn("default");
 
         drawing.SaveSvg(path);
 
@@ -68,7 +68,7 @@ public sealed class OutputFolderTests : IDisposable
     [Fact]
     public void SaveSvg_FolderMissing_RefusesAndMakesNothing()
     {
-        IOException refusal = Assert.Throws<IOException>(() => DrawnSkirts.Draft("default").Draw().SaveSvg(Path.Combine(_folder, "none", "skirt.svg")));
+        IOException refusal = Assert.Throws<IOException>(() => DrawnSkirts.Drawn("default").SaveSvg(Path.Combine(_folder, "none", "skirt.svg")));
 
         Assert.Contains("skirt.svg", refusal.Message);
         Assert.Empty(Directory.GetFileSystemEntries(_folder));

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Concurrent;
 using System.Collections.Generic;
 using System.Linq;
 using System.Xml.Linq;
@@ -26,6 +27,8 @@ public class PieceDrawingTests
     private static readonly PieceLabel Label = PieceLabel.For("Act 2 skirt").ForWhom("Rosalind").WithSize("12").Dated(new DateTime(2026, 3, 14));
 
     private static readonly SkirtPatternOptions Lined = new() { Label = Label, Lining = LiningChoice.Loose };
+
+    private static readonly ConcurrentDictionary<string, Lazy<Drawing>> LinedDrawings = new(StringComparer.Ordinal);
 
     public static TheoryData<string> Skirts => DrawnSkirts.Names;
 
@@ -118,7 +121,7 @@ public class PieceDrawingTests
     [Theory]
     [MemberData(nameof(Skirts))]
     public void Draw_AnySkirt_NoWordStandsOnItsHead(string skirt) => Assert.All(
-        SkirtPattern.From(DrawnSkirts.Draft(skirt), Lined).Draw().Marks<TextMark>(),
+        LinedDrawing(skirt).Marks<TextMark>(),
         text => Assert.True(Math.Cos(text.Angle.Radians - (Math.PI / 12)) > -0.01, $"{text.Text} at {text.Angle}"));
 
     [Fact]
@@ -244,7 +247,7 @@ public class PieceDrawingTests
 
     [Theory]
     [MemberData(nameof(Skirts))]
-    public void Draw_AnySkirt_NoLabelMeetsALineAPointOrAnotherLabel(string skirt) => Assert.Empty(Collisions(SkirtPattern.From(DrawnSkirts.Draft(skirt), Lined).Draw()));
+    public void Draw_AnySkirt_NoLabelMeetsALineAPointOrAnotherLabel(string skirt) => Assert.Empty(Collisions(LinedDrawing(skirt)));
 
     [Fact]
     public void Draw_SameInput_SameDrawing()
@@ -284,4 +287,8 @@ public class PieceDrawingTests
         faults.AddRange(drawing.Marks<PathMark>().Count(mark => mark.Facts?.Part == MarkPart.Cut) == edges ? [] : ["an edge is missing"]);
         return faults.Count == 0 ? true : throw new InvalidOperationException(string.Join("; ", faults));
     });
+
+    // Drawn once: it is immutable, and several tests look at it.
+    private static Drawing LinedDrawing(string skirt)
+        => LinedDrawings.GetOrAdd(skirt, _ => new Lazy<Drawing>(() => SkirtPattern.From(DrawnSkirts.Draft(skirt), Lined).Draw())).Value;
 }

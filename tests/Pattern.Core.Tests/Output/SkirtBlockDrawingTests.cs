@@ -19,7 +19,7 @@ public class SkirtBlockDrawingTests
     [Fact]
     public void Draw_TestSquares_AreFiveCentimetresAndTwoInches()
     {
-        PathMark[] squares = [.. DrawnSkirts.Draft("default").Draw().Marks<PathMark>(LayerName.TestSquares).Where(mark => mark.Path.IsClosed)];
+        PathMark[] squares = [.. DrawnSkirts.Drawn("default").Marks<PathMark>(LayerName.TestSquares).Where(mark => mark.Path.IsClosed)];
 
         Assert.Equal(2, squares.Length);
         foreach ((PathMark square, double side) in squares.Zip(new[] { 50.0, 50.8 }))
@@ -34,7 +34,7 @@ public class SkirtBlockDrawingTests
     [MemberData(nameof(Skirts))]
     public void Draw_AnySkirt_EverythingLiesOnTheSheet(string skirt)
     {
-        Drawing drawing = DrawnSkirts.Draft(skirt).Draw();
+        Drawing drawing = DrawnSkirts.Drawn(skirt);
 
         Assert.All(drawing.Marks<DrawingMark>(), mark =>
         {
@@ -105,7 +105,7 @@ public class SkirtBlockDrawingTests
     [Fact]
     public void Draw_Grainlines_AreUprightWithArrowsAtBothEnds()
     {
-        PathMark[] grain = [.. DrawnSkirts.Draft("fitted").Draw().Marks<PathMark>(LayerName.Grainlines)];
+        PathMark[] grain = [.. DrawnSkirts.Drawn("fitted").Marks<PathMark>(LayerName.Grainlines)];
 
         Assert.Equal(2, grain.Length);
         Assert.All(grain, line =>
@@ -126,7 +126,7 @@ public class SkirtBlockDrawingTests
     [InlineData("Full size, scale 1:1.")]
     [InlineData("proportional law for waist-hip difference 8 in")]
     public void Draw_TitleBlock_SaysWhatItWasMadeFrom(string words)
-        => Assert.Contains(words, DrawnSkirts.Draft("default").Draw().Marks<TextMark>(LayerName.TitleBlock).Select(mark => mark.Text));
+        => Assert.Contains(words, DrawnSkirts.Drawn("default").Marks<TextMark>(LayerName.TitleBlock).Select(mark => mark.Text));
 
     [Fact]
     public void Draw_TitleBlock_PrintsMeasurementsFinerThanTheUsualMarkWhereTheyLieThere()
@@ -169,7 +169,7 @@ public class SkirtBlockDrawingTests
     }
 
     [Fact]
-    public void Draw_PassedChecks_HasNoWarning() => Assert.False(DrawnSkirts.Draft("default").Draw().TryFindLayer(LayerName.Warning, out _));
+    public void Draw_PassedChecks_HasNoWarning() => Assert.False(DrawnSkirts.Drawn("default").TryFindLayer(LayerName.Warning, out _));
 
     // In black and white, roles that run side by side still differ by weight or dash.
     [Fact]

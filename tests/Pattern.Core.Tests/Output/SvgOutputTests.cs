@@ -90,7 +90,7 @@ public class SvgOutputTests
     [MemberData(nameof(Skirts))]
     public void ToSvg_OutlineReadFromTheFileAlone_Closes(string skirt)
     {
-        XElement[] paths = [.. Paths(DrawnSkirts.Draft(skirt).Draw().ToSvg())];
+        XElement[] paths = [.. Paths(DrawnSkirts.Drawn(skirt).ToSvg())];
         foreach (string panel in new[] { "back", "front" })
         {
             (double X, double Y)[] ends = [.. paths
@@ -106,7 +106,7 @@ public class SvgOutputTests
     [MemberData(nameof(Skirts))]
     public void ToSvg_LinesThatAreNotSewn_CarryNoDataAttributes(string skirt)
     {
-        XElement root = XDocument.Parse(DrawnSkirts.Draft(skirt).Draw().ToSvg()).Root!;
+        XElement root = XDocument.Parse(DrawnSkirts.Drawn(skirt).ToSvg()).Root!;
         string[] sewn = ["seam-lines", "darts"];
         XElement[] others = [.. root.Elements().Where(group => !sewn.Contains(Value(group, "id"))).SelectMany(group => group.DescendantsAndSelf())];
 
@@ -119,7 +119,7 @@ public class SvgOutputTests
     [MemberData(nameof(Skirts))]
     public void ToSvg_AnySkirt_OneUserUnitIsOneMillimetreAndNoGeometryIsTransformed(string skirt)
     {
-        XElement root = XDocument.Parse(DrawnSkirts.Draft(skirt).Draw().ToSvg()).Root!;
+        XElement root = XDocument.Parse(DrawnSkirts.Drawn(skirt).ToSvg()).Root!;
         string[] box = Value(root, "viewBox")!.Split(' ');
 
         Assert.Equal(["0", "0"], box.Take(2));
@@ -132,7 +132,7 @@ public class SvgOutputTests
     [Fact]
     public void ToSvg_AnySkirt_HasTitleDescriptionAndAGroupPerLayer()
     {
-        Drawing drawing = DrawnSkirts.Draft("default").Draw();
+        Drawing drawing = DrawnSkirts.Drawn("default");
         XElement root = XDocument.Parse(drawing.ToSvg()).Root!;
 
         Assert.Equal("img", Value(root, "role"));
@@ -148,7 +148,7 @@ public class SvgOutputTests
     [Fact]
     public void ToSvg_Numbers_HaveAtMostFourDecimalsNoExponentAndNoMinusZero()
     {
-        string svg = DrawnSkirts.Draft("fitted").Draw().ToSvg();
+        string svg = DrawnSkirts.Drawn("fitted").ToSvg();
         string[] numbers = [.. XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName == "path").SelectMany(e => Regex.Split(Value(e, "d")!, "[MLCZ ]")).Where(s => s.Length > 0)];
 
         Assert.NotEmpty(numbers);
@@ -192,7 +192,7 @@ public class SvgOutputTests
     [MemberData(nameof(Cultures.Awkward), MemberType = typeof(Cultures))]
     public void ToSvg_AnyCulture_SameCharacters(string culture)
     {
-        string expected = DrawnSkirts.Draft("fitted").Draw().ToSvg();
+        string expected = DrawnSkirts.Drawn("fitted").ToSvg();
         string steps = DrawnSkirts.Draft("fitted").ToStepsText();
         string csv = DrawnSkirts.Draft("fitted").Report.ToCsv();
 
@@ -209,7 +209,7 @@ public class SvgOutputTests
     public async Task ToSvg_EightThreadsOnOneBlock_SameCharacters()
     {
         SkirtBlock block = DrawnSkirts.Draft("two darts");
-        string expected = DrawnSkirts.Draft("two darts").Draw().ToSvg();
+        string expected = DrawnSkirts.Drawn("two darts").ToSvg();
         using var start = new Barrier(8);
 
         string[] drawn = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => Task.Factory.StartNew(
@@ -238,7 +238,7 @@ public class SvgOutputTests
     [Fact]
     public void WriteSvg_StreamAndWriter_WriteTheSameUtf8TextAndStayOpen()
     {
-        Drawing drawing = DrawnSkirts.Draft("default").Draw();
+        Drawing drawing = DrawnSkirts.Drawn("default");
         using var stream = new MemoryStream();
         using var writer = new StringWriter();
 
@@ -255,7 +255,7 @@ public class SvgOutputTests
     {
         using var full = new FullStream();
 
-        Assert.Throws<IOException>(() => DrawnSkirts.Draft("default").Draw().WriteSvg(full));
+        Assert.Throws<IOException>(() => DrawnSkirts.Drawn("default").WriteSvg(full));
     }
 
     private static double[] Numbers(XElement path)

@@ -152,7 +152,7 @@ public class JsonHostileTests
                 {
                     // Lines drawn anew follow the number that changed; what is that small, they follow as closely.
                     double off = Math.Abs(double.Parse(had, CultureInfo.InvariantCulture) - double.Parse(has, CultureInfo.InvariantCulture));
-                    Assert.True(before == place ? off == 0 : off <= 1e-9, $"{what}: {before.Pointer} was {had} and is {has}");
+                    Assert.True(before == place && !place.Pointer.Contains("/drawn/", StringComparison.Ordinal) ? off == 0 : off <= 1e-9, $"{what}: {before.Pointer} was {had} and is {has}");
                 }
             }
         }

@@ -222,6 +222,17 @@ public class EdgeTruingTests
         Assert.Equal(0, result.Panel.Landmarks.Single().Position.DistanceTo(waist.End).Millimeters, 1e-6);
     }
 
+    // A straight edge of 200 mm made 450 mm long ends 250 mm farther on: the move may be longer than the edge was.
+    [Fact]
+    public void TrueEdge_ToMoreThanTwiceItsLength_MovesTheEndBeyondTheOldLength()
+    {
+        TruingResult result = Rectangle(200, 300).TrueEdge(EdgeName.Waist, new EdgeTruing { ClosedLength = Mm(450), MovingEnd = EdgeEnd.End, Move = EndMove.AlongEdge });
+
+        PanelEdge waist = result.Panel.FindEdge(EdgeName.Waist);
+        Assert.Equal(450, waist.Closed().Length.Millimeters, 1e-6);
+        Assert.Equal(450, waist.Start.DistanceTo(waist.End).Millimeters, 1e-6);
+    }
+
     // By hand: a straight edge that has to be 10 mm longer in its own direction moves its corner by 10 mm, and the straight neighbour follows.
     [Theory]
     [InlineData(EdgeEnd.End, 210, 300)]

@@ -12,13 +12,15 @@ internal sealed class ProportionalShaping() : ShapingTable("proportional law")
     private static readonly WorkedLength MostDrop = WorkedLength.GivenMm(null, 31.75);
     private static readonly WorkedLength Nothing = WorkedLength.GivenMm(null, 0.0);
 
-    internal override string Describe(ShapingReading reading, TapeStep step)
+    /// <inheritdoc/>
+    protected internal override string Describe(ShapingReading reading, TapeStep step)
     {
         string text = Name + " for " + WorkedText.NameAndFigure(reading.Query.Difference, step);
         return reading.Query.Difference.ValueMm > 0.0 ? text : text + ": no darts, the waist is as large as the hip";
     }
 
-    private protected override ShapingReading ReadChecked(ShapingQuery query)
+    /// <inheritdoc/>
+    protected override ShapingReading Answer(ShapingQuery query)
     {
         WorkedLength wider = query.Difference.DividedBy(WiderPart).Named("back wider than front");
         WorkedLength box = WithEase(query.HipGirth, query.HipEase).Half();

@@ -19,7 +19,10 @@ namespace Pattern.Core.Blocks;
 /// </code></example>
 public abstract class ShapingTable
 {
-    private protected ShapingTable(string name) => Name = name;
+    /// <summary>Names a law of your own.</summary>
+    /// <param name="name">For steps, reports and messages; one line.</param>
+    /// <exception cref="ArgumentException">The name is empty or blank, or has more than one line.</exception>
+    protected ShapingTable(string name) => Name = OneLine(name);
 
     /// <summary>The library's own law: everything in proportion to the difference, so that it serves any body.</summary>
     /// <remarks>Own derivation; it agrees with common practice (no source) at a difference of 8 in. With the difference D = hip girth less waist girth of the
@@ -60,12 +63,22 @@ public abstract class ShapingTable
     /// <param name="query">The body, and the ease that the block is to have.</param>
     /// <exception cref="ConstructionException">The table has no rows, or the difference lies outside it and the table refuses that.</exception>
     [Pure]
-    public ShapingReading Read(ShapingQuery query) => ReadChecked(Guard.NotNull(query, nameof(query)));
+    public ShapingReading Read(ShapingQuery query) => Answer(Guard.NotNull(query, nameof(query)));
 
     /// <summary>The name.</summary>
     public override string ToString() => Name;
 
-    internal abstract string Describe(ShapingReading reading, TapeStep step);
+    /// <summary>Says in words what served for one body.</summary>
+    /// <param name="reading">What <see cref="Answer"/> returned.</param>
+    /// <param name="step">The tape and its finest mark.</param>
+    protected internal virtual string Describe(ShapingReading reading, TapeStep step)
+        => Name + " for " + WorkedText.NameAndFigure(Guard.NotNull(reading, nameof(reading)).Query.Difference, step);
 
-    private protected abstract ShapingReading ReadChecked(ShapingQuery query);
+    /// <summary>Answers for one body, by <see cref="ShapingReading.Of"/>.</summary>
+    /// <param name="query">The body, and the ease that the block is to have.</param>
+    protected abstract ShapingReading Answer(ShapingQuery query);
+
+    private static string OneLine(string name) => Guard.Name(name, nameof(name)).IndexOfAny(['\r', '\n']) < 0
+        ? name.Trim()
+        : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.ShapingNameBroken, nameof(name)), nameof(name));
 }

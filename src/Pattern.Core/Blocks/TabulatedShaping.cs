@@ -132,7 +132,8 @@ public sealed class TabulatedShaping : ShapingTable
     internal static TabulatedShaping FromChecked(LengthUnit unit, ShapingRow[] rows)
         => new(DefaultName, unit, ShapingLookup.Nearest, ShapingOutside.Refuse, rows);
 
-    internal override string Describe(ShapingReading reading, TapeStep step)
+    /// <inheritdoc/>
+    protected internal override string Describe(ShapingReading reading, TapeStep step)
     {
         double differenceMm = reading.Query.Difference.ValueMm;
         string asked = WorkedText.NameAndFigure(reading.Query.Difference, step);
@@ -148,7 +149,8 @@ public sealed class TabulatedShaping : ShapingTable
         return Name + ": " + served + asked;
     }
 
-    private protected override ShapingReading ReadChecked(ShapingQuery query)
+    /// <inheritdoc/>
+    protected override ShapingReading Answer(ShapingQuery query)
     {
         if (_rows.Length == 0)
         {

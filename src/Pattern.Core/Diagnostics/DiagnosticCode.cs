@@ -296,6 +296,39 @@ public enum DiagnosticCode
     /// <summary>A traced outline does not come back to its start.</summary>
     OutlineNotClosed = 4034,
 
+    /// <summary>A method was asked for a setting that it does not have.</summary>
+    SettingUnknown = 4100,
+
+    /// <summary>A method has two settings of one name.</summary>
+    SettingNamedTwice = 4101,
+
+    /// <summary>A choice is none of its words.</summary>
+    SettingChoiceUnknown = 4102,
+
+    /// <summary>A method needs a setting that nobody gave a value.</summary>
+    SettingNotGiven = 4103,
+
+    /// <summary>A method ended without a panel.</summary>
+    DraftWithoutPanels = 4104,
+
+    /// <summary>A method added two panels of one name.</summary>
+    PanelDraftedTwice = 4105,
+
+    /// <summary>Something was added to a draft after its method was done.</summary>
+    DraftDone = 4106,
+
+    /// <summary>No method of that name is known.</summary>
+    MethodUnknown = 4107,
+
+    /// <summary>A catalogue has a method of that name already.</summary>
+    MethodNamedTwice = 4108,
+
+    /// <summary>A block has no alternative of that name.</summary>
+    AlternativeUnknown = 4109,
+
+    /// <summary>A shaping law is known by its name only, and cannot be made from it.</summary>
+    ShapingLawUnknown = 5020,
+
     /// <summary>A shaping table has no rows.</summary>
     ShapingTableEmpty = 5001,
 

@@ -31,6 +31,7 @@ public sealed partial class DraftingSheet
     private readonly List<double> _reachedRad = new(32);
     private readonly TapeStep? _tape;
     private List<WorkedLength>? _measures;
+    private bool _isFinished;
 
     /// <summary>Lays out an empty sheet on which every distance is measured off exactly.</summary>
     public DraftingSheet()
@@ -89,6 +90,7 @@ public sealed partial class DraftingSheet
     {
         Guard.Name(reason, nameof(reason));
         int last = _steps.Count - 1;
+        RefuseFinished();
         return last < 0
             ? throw Refuse(DiagnosticCode.NoStepYet, "giving a reason", null, null, null)
             : _steps[last] = _steps[last].Because(reason);
@@ -101,6 +103,7 @@ public sealed partial class DraftingSheet
     public WorkedLength State(WorkedLength measure)
     {
         string name = Guard.Name(Guard.NotNull(measure, nameof(measure)).Name, nameof(measure));
+        RefuseFinished();
         _measures ??= new(4);
         foreach (WorkedLength stated in _measures)
         {
@@ -144,8 +147,20 @@ public sealed partial class DraftingSheet
         }
     }
 
+    /// <summary>Ends the draft: nothing can be drawn on the sheet any more.</summary>
+    internal void Finish() => _isFinished = true;
+
+    private void RefuseFinished()
+    {
+        if (_isFinished)
+        {
+            throw new ConstructionException(DiagnosticCode.DraftDone, "sheet");
+        }
+    }
+
     private Step Record(string template, params StepWord[] words)
     {
+        RefuseFinished();
         var step = new Step(this, _steps.Count + 1, template, words, null, _landmarks.Count, _lines.Count);
         _steps.Add(step);
         return step;
@@ -162,6 +177,7 @@ public sealed partial class DraftingSheet
 
     private Landmark Place(LandmarkName name, in Point2D position, LandmarkKind kind = LandmarkKind.Point, double reachedRad = double.NaN)
     {
+        RefuseFinished();
         var landmark = new Landmark(name, position, kind, _landmarks.Count);
         _landmarks.Add(landmark);
         _reachedRad.Add(reachedRad);
@@ -233,6 +249,7 @@ public sealed partial class DraftingSheet
 
     private DraftedLine Draw(LineName name, in PathSegment segment, in Landmark from, in Landmark to)
     {
+        RefuseFinished();
         var line = new DraftedLine(this, name, segment, from, to);
         _lines.Add(line);
         return line;
@@ -240,6 +257,7 @@ public sealed partial class DraftingSheet
 
     private DraftedLine Draw(LineName name, CurvePath path, in Landmark from, in Landmark to)
     {
+        RefuseFinished();
         var line = new DraftedLine(this, name, path, from, to);
         _lines.Add(line);
         return line;

@@ -4,21 +4,24 @@ using Pattern.Core.Diagnostics;
 
 namespace Pattern.Core.Panels;
 
-/// <summary>The proof of a block: every check, passed or not. A block that fails can still be looked at.</summary>
+/// <summary>The proof of a block: every check, passed or not, and advice. A block that fails can still be looked at.</summary>
 public sealed class CheckReport
 {
     private readonly Finding[] _findings;
 
     internal CheckReport(Finding[] findings) => _findings = findings;
 
-    /// <summary>All findings, in the order in which a cutter would check: waist, hip, sides, darts, hem, outline.</summary>
+    /// <summary>All findings, in the order in which they were measured.</summary>
     public IReadOnlyList<Finding> Findings => _findings;
 
-    /// <summary>The findings that did not pass.</summary>
-    public IEnumerable<Finding> Failures => _findings.Where(finding => !finding.Passed);
+    /// <summary>The checks that did not pass.</summary>
+    public IEnumerable<Finding> Failures => _findings.Where(finding => finding.Failed);
 
-    /// <summary>Whether every check passed.</summary>
-    public bool Passed => _findings.All(finding => finding.Passed);
+    /// <summary>What a cutter would look twice at. Advice neither passes nor fails.</summary>
+    public IEnumerable<Finding> Advice => _findings.Where(finding => finding.Verdict == FindingVerdict.Advice);
+
+    /// <summary>Whether every check passed, whatever the advice.</summary>
+    public bool Passed => !_findings.Any(finding => finding.Failed);
 
     /// <summary>Throws when a check failed, naming all that did; else does nothing.</summary>
     /// <exception cref="ConstructionException">At least one check failed.</exception>
@@ -30,19 +33,21 @@ public sealed class CheckReport
         }
 
         Finding[] failures = Failures.ToArray();
-        throw new ConstructionException(DiagnosticCode.ChecksFailed, failures.Length, _findings.Length, MessageRegistry.Whole(string.Join("; ", failures.Select(f => f.ToString()))));
+        throw new ConstructionException(DiagnosticCode.ChecksFailed, failures.Length, CheckCount, MessageRegistry.Whole(string.Join("; ", failures.Select(f => f.ToString()))));
     }
 
-    /// <summary>A verdict and one line for each check.</summary>
+    /// <summary>A verdict, one line for each check, and then the advice.</summary>
     public override string ToString()
-        => string.Join("\n", new[] { Verdict() }.Concat(_findings.Select(finding => finding.ToString()))) + "\n";
+        => string.Join("\n", new[] { Verdict() }.Concat(_findings.Where(finding => finding.Advice is null).Concat(Advice).Select(finding => finding.ToString()))) + "\n";
 
     /// <summary>One line: how many checks passed, or loudly how many did not.</summary>
     public string Verdict()
     {
         int failed = Failures.Count();
         return failed == 0
-            ? $"All {_findings.Length} checks passed."
-            : $"DO NOT CUT: {failed} of {_findings.Length} checks FAILED.";
+            ? $"All {CheckCount} checks passed."
+            : $"DO NOT CUT: {failed} of {CheckCount} checks FAILED.";
     }
+
+    private int CheckCount => _findings.Count(finding => finding.Advice is null);
 }

@@ -4,13 +4,14 @@ using UnitsNet;
 
 namespace Pattern.Core.Panels;
 
-/// <summary>One check of a drawn block: what was measured, what it should be, and whether that is close enough.</summary>
+/// <summary>One thing that was measured: what, where, before a change where there was one, now, and what it should be.</summary>
 public sealed class Finding
 {
     /// <summary>What cutters accept when walking a seam by hand (common practice, no source): 1/16 in.</summary>
-    private const double HandToleranceMm = 25.4 / 16;
+    internal const double HandToleranceMm = 25.4 / 16;
 
-    internal Finding(string check, string place, FindingKind kind, FindingRelation relation, double measured, double target, double tolerance)
+    internal Finding(
+        string check, string place, FindingKind kind, FindingRelation relation, double measured, double target, double tolerance, double before = double.NaN)
     {
         Check = check;
         Place = place;
@@ -19,9 +20,14 @@ public sealed class Finding
         RawMeasured = measured;
         RawTarget = target;
         RawTolerance = tolerance;
+        RawBefore = before;
     }
 
-    /// <summary>What was checked, in lower case words, such as <c>closed waist</c>.</summary>
+    internal Finding(Advice advice, string check, string place, FindingKind kind, FindingRelation relation, double measured, double target)
+        : this(check, place, kind, relation, measured, target, 0)
+        => Advice = advice;
+
+    /// <summary>What was measured, in lower case words, such as <c>closed waist</c>.</summary>
     public string Check { get; }
 
     /// <summary>The panel, or <c>block</c> where a check spans all of them.</summary>
@@ -32,6 +38,9 @@ public sealed class Finding
 
     /// <summary>Whether the measure has to equal its target or may lie on one side of it.</summary>
     public FindingRelation Relation { get; }
+
+    /// <summary>What it was before a change, such as truing or reading off a tape; null where nothing was changed.</summary>
+    public IQuantity? Before => double.IsNaN(RawBefore) ? null : AsQuantity(RawBefore);
 
     /// <summary>What was measured: a <see cref="Length"/>, an <see cref="Angle"/> or, for a number, a <see cref="Scalar"/>.</summary>
     public IQuantity Measured => AsQuantity(RawMeasured);
@@ -45,11 +54,20 @@ public sealed class Finding
     /// <summary>How far off it may be: computed work holds 0.01 mm and 0.01 degrees; where a check allows more, its page says why.</summary>
     public IQuantity Tolerance => AsQuantity(RawTolerance);
 
-    /// <summary>Whether the check holds within <see cref="Tolerance"/>. False for a measure that is not a number.</summary>
-    public bool Passed => Holds(RawTolerance);
+    /// <summary>Why a cutter would look twice and what would help; null for a check, which holds or fails.</summary>
+    public Advice? Advice { get; }
+
+    /// <summary>Whether the check holds, fails, or is no check but advice.</summary>
+    public FindingVerdict Verdict => Advice is not null ? FindingVerdict.Advice : Holds(RawTolerance) ? FindingVerdict.Passed : FindingVerdict.Failed;
+
+    /// <summary>Whether this is a check that holds within <see cref="Tolerance"/>. False for a measure that is not a number.</summary>
+    public bool Passed => Verdict == FindingVerdict.Passed;
+
+    /// <summary>Whether this is a check that does not hold.</summary>
+    public bool Failed => Verdict == FindingVerdict.Failed;
 
     /// <summary>Whether a length would pass a cutter walking it by hand, who accepts 1/16 in; the same as <see cref="Passed"/> for anything else.</summary>
-    public bool PassedByHand => Kind == FindingKind.Length ? Holds(HandToleranceMm) : Passed;
+    public bool PassedByHand => Kind == FindingKind.Length && Advice is null ? Holds(HandToleranceMm) : Passed;
 
     /// <summary>Millimetres, radians or a number.</summary>
     internal double RawMeasured { get; }
@@ -60,7 +78,10 @@ public sealed class Finding
     /// <inheritdoc cref="RawMeasured"/>
     internal double RawTolerance { get; }
 
-    /// <summary>One line: check, place, measured, target, difference, verdict; millimetres and degrees.</summary>
+    /// <summary>Not a number where nothing was changed.</summary>
+    internal double RawBefore { get; }
+
+    /// <summary>One line: verdict, check, place, measured, target, tolerance, or the advice; millimetres and degrees.</summary>
     public override string ToString()
     {
         (string unit, double scale, string format) = Kind switch
@@ -71,7 +92,10 @@ public sealed class Finding
         };
         string relation = Relation switch { FindingRelation.AtLeast => "at least ", FindingRelation.AtMost => "at most ", _ => string.Empty };
         string Number(double raw) => (raw * scale).ToString(format, CultureInfo.InvariantCulture) + unit;
-        return $"{(Passed ? "ok    " : "FAILED")} {Check}, {Place}: {Number(RawMeasured)}, target {relation}{Number(RawTarget)}, tolerance {Number(RawTolerance)}";
+        string before = double.IsNaN(RawBefore) ? string.Empty : $"before {Number(RawBefore)}, now ";
+        return Advice is { } advice
+            ? $"advice {Check}, {Place}: {Number(RawMeasured)}, usual {relation}{Number(RawTarget)}. {advice}"
+            : $"{(Passed ? "ok    " : "FAILED")} {Check}, {Place}: {before}{Number(RawMeasured)}, target {relation}{Number(RawTarget)}, tolerance {Number(RawTolerance)}";
     }
 
     private bool Holds(double tolerance)

@@ -1,3 +1,4 @@
+using System;
 using Pattern.Core.Diagnostics;
 using UnitsNet;
 
@@ -23,6 +24,23 @@ internal static class PanelErrors
             Measured = Millimetres(intakeMm),
             Allowed = Millimetres(roomMm),
         };
+
+    /// <summary>The panel of that name among others.</summary>
+    internal static Panel Find(Panel[] panels, PanelName name) => TryFind(panels, name)
+        ?? throw new ConstructionException(DiagnosticCode.PanelMissing, name, string.Join(", ", Array.ConvertAll(panels, p => p.Name.Text))) { Landmark = name.Text };
+
+    internal static Panel? TryFind(Panel[] panels, PanelName name)
+    {
+        foreach (Panel panel in panels)
+        {
+            if (panel.Name == name)
+            {
+                return panel;
+            }
+        }
+
+        return null;
+    }
 
     internal static Length Millimetres(double value) => Length.FromMillimeters(value);
 }

@@ -33,7 +33,7 @@ public class SkirtBlockTests
     [InlineData("CF waist", 20.5, -1)]
     public void Draft_Example_LandmarksStandWhereTheTradePutsThem(string name, double xInches, double yInches)
     {
-        Landmark landmark = Example.Draft().Landmarks.Single(l => l.Name.Text == name);
+        Landmark landmark = Example.Draft().Trued.Landmarks.Single(l => l.Name.Text == name);
 
         Assert.Equal(xInches, landmark.Position.X.Inches, 1e-9);
         Assert.Equal(yInches, landmark.Position.Y.Inches, 1e-9);
@@ -46,7 +46,7 @@ public class SkirtBlockTests
     [InlineData("back dart 1 centre", 4.625)]
     [InlineData("back dart 1 apex", 4.625)]
     public void Draft_Example_DartsStandUprightInTheMiddleOfTheWaistline(string name, double xInches)
-        => Assert.Equal(xInches, Example.Draft().Landmarks.Single(l => l.Name.Text == name).Position.X.Inches, 1e-9);
+        => Assert.Equal(xInches, Example.Draft().Trued.Landmarks.Single(l => l.Name.Text == name).Position.X.Inches, 1e-9);
 
     // common practice, no source: half intakes 1/2 and 5/8, lengths 5 and 6.
     [Fact]
@@ -192,7 +192,7 @@ public class SkirtBlockTests
             .WithHipEase(Tape.Centimeters("2.54"))
             .Draft();
 
-        Assert.All(inches.Landmarks.Zip(metric.Landmarks), pair => Assert.True(pair.First.Position.DistanceTo(pair.Second.Position).Millimeters < 1e-9));
+        Assert.All(inches.Trued.Landmarks.Zip(metric.Trued.Landmarks), pair => Assert.True(pair.First.Position.DistanceTo(pair.Second.Position).Millimeters < 1e-9));
         Assert.All(Points(inches).Zip(Points(metric)), pair => Assert.True(pair.First.DistanceTo(pair.Second).Millimeters < 1e-7));
     }
 
@@ -208,11 +208,11 @@ public class SkirtBlockTests
     [Fact]
     public void TruingChanges_Example_SayWhatTheHandDraftWasOffBy()
     {
-        TruingChange waist = Example.Draft().TruingChanges.First(c => c is { What: "closed waist", Place: "block" });
+        Finding waist = Example.Draft().TruingChanges.First(c => c is { Check: "closed waist", Place: "block" });
 
         // A hand draft is close, not right (brief, section 3): off, but by less than 1/2 in around the body.
-        Assert.InRange(Math.Abs(waist.HandError.Inches), 1e-3, 0.5);
-        Assert.Equal(32.0, waist.Trued.Inches, 1e-6);
+        Assert.InRange(Math.Abs((waist.RawBefore - waist.RawTarget) / 25.4), 1e-3, 0.5);
+        Assert.Equal(32.0, waist.RawMeasured / 25.4, 1e-6);
     }
 
     [Theory]
@@ -287,7 +287,7 @@ public class SkirtBlockTests
             ? new[] { s.AsCubic().Start, s.AsCubic().StartControl, s.AsCubic().EndControl, s.AsCubic().End }
             : [s.Start, s.End])];
 
-    private static Point2D At(SkirtBlock block, string name) => block.Landmarks.Single(l => l.Name.Text == name).Position;
+    private static Point2D At(SkirtBlock block, string name) => block.Trued.Landmarks.Single(l => l.Name.Text == name).Position;
 
     private static Length SewnWaist(Panel panel) => panel.FindEdge(EdgeName.Waist).SewnLength;
 

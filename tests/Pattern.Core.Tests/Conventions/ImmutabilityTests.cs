@@ -5,8 +5,10 @@ using System.Diagnostics.Contracts;
 using System.Linq;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using Pattern.Core.Blocks;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
 
 namespace Pattern.Core.Tests.Conventions;
 
@@ -14,10 +16,13 @@ namespace Pattern.Core.Tests.Conventions;
 public class ImmutabilityTests
 {
     /// <summary>The types that change by design. Each says so in its documentation.</summary>
-    private static readonly Type[] Changeable = [typeof(DraftingSheet)];
+    private static readonly Type[] Changeable = [typeof(DraftingSheet), typeof(BlockDraft), typeof(CheckList)];
 
     /// <summary>Fields that are filled when first asked for, with a value that depends on the others only: seen from outside nothing changes.</summary>
-    private static readonly string[] Caches = ["CurvePath._lengthsMm", "CurvePath._list", "Dart._cap", "DraftedLine._path", "SkirtBlock._landmarks"];
+    private static readonly string[] Caches = ["CurvePath._lengthsMm", "CurvePath._list", "Dart._cap", "DraftedLine._path", "Block._method", "Block._trued"];
+
+    /// <summary>What others derive from by design: a drafting method, a shaping law, what a table of theirs said. Each says that it holds nothing that changes.</summary>
+    private static readonly Type[] ForOthers = [typeof(DraftingMethod), typeof(ShapingTable), typeof(TableReading)];
 
     /// <summary>Structs with fixed room inside, which the language does not let be readonly: each of their visible members is instead, and
     /// only the library fills the room before it hands the value out.</summary>
@@ -47,7 +52,7 @@ public class ImmutabilityTests
 
     [Fact]
     public void Types_ThatAreClasses_CannotBeDerivedFromOutside()
-        => Rule.Holds(PublicApi.Types.Where(type => type.IsClass && !type.IsSealed && !(type.IsAbstract && HasNoConstructorForOthers(type))).Select(type => type.Name));
+        => Rule.Holds(PublicApi.Types.Where(type => type.IsClass && !type.IsSealed && !HasNoConstructorForOthers(type) && !ForOthers.Contains(type)).Select(type => type.Name));
 
     [Fact]
     public void Members_ThatAreVisible_HandOutNoArrays()

@@ -30,7 +30,7 @@ public class LabelPlacementTests
         string[] named = [.. drawing.Marks<TextMark>(LayerName.Landmarks).Select(label => label.Text)];
 
         Assert.All(block.Steps.SelectMany(step => step.Landmarks), landmark => Assert.Contains(landmark.Text, named));
-        Assert.Equal(block.Landmarks.Count, drawing.Marks<PointMark>(LayerName.Landmarks).Count());
+        Assert.Equal(block.Trued.Landmarks.Count, drawing.Marks<PointMark>(LayerName.Landmarks).Count());
     }
 
     // A name that stands far off must be tied to its point; one that is not tied must stand beside it.
@@ -42,13 +42,13 @@ public class LabelPlacementTests
         Drawing drawing = block.Draw();
         PathMark[] leaders = [.. drawing.Marks<PathMark>(LayerName.Landmarks).Where(mark => mark.Role == LineRole.Leader)];
 
-        foreach (var landmark in block.Landmarks)
+        foreach (var landmark in block.Trued.Landmarks)
         {
             TextMark label = drawing.Marks<TextMark>(LayerName.Landmarks).Single(text => text.Text == landmark.Name.Text);
             double away = LabelBoxes.Corners(label).Min(corner => corner.DistanceTo(landmark.Position).Millimeters);
             bool isTied = leaders.Any(leader => leader.Path.Start.DistanceTo(landmark.Position).Millimeters < 2);
             bool isBeside = away < Math.Max(label.Width.Millimeters, 5) && LabelBoxes.Grown(label, 3, landmark.Position);
-            bool isNearest = block.Landmarks.All(other => other.Position.DistanceTo(landmark.Position).Millimeters < 1.5 || LabelBoxes.Distance(label, other.Position) > LabelBoxes.Distance(label, landmark.Position));
+            bool isNearest = block.Trued.Landmarks.All(other => other.Position.DistanceTo(landmark.Position).Millimeters < 1.5 || LabelBoxes.Distance(label, other.Position) > LabelBoxes.Distance(label, landmark.Position));
             isBeside &= isNearest;
             Assert.True(isBeside || isTied, $"{landmark.Name} is {away:0.0} mm from its point");
         }
@@ -77,9 +77,9 @@ public class LabelPlacementTests
         string[] collisions = [.. LabelBoxes.Collisions(drawing.Without(LayerName.Warning))];
         string[] missing = [.. MissingNames(drawing)];
         int landmarks = drawing.Marks<TextMark>(LayerName.Landmarks).Count();
-        return collisions.Length == 0 && missing.Length == 0 && landmarks == block.Landmarks.Count
+        return collisions.Length == 0 && missing.Length == 0 && landmarks == block.Trued.Landmarks.Count
             ? true
-            : throw new InvalidOperationException($"{landmarks} of {block.Landmarks.Count} named; missing: {string.Join(", ", missing)}; {string.Join("; ", collisions)}");
+            : throw new InvalidOperationException($"{landmarks} of {block.Trued.Landmarks.Count} named; missing: {string.Join(", ", missing)}; {string.Join("; ", collisions)}");
     });
 
     // Found by the property above: on a body without a waist the five points of the side stand within 3 mm of each other, and one name found no room.
@@ -94,7 +94,7 @@ public class LabelPlacementTests
 
         Drawing drawing = block.Draw();
 
-        Assert.Equal(block.Landmarks.Count, drawing.Marks<TextMark>(LayerName.Landmarks).Count());
+        Assert.Equal(block.Trued.Landmarks.Count, drawing.Marks<TextMark>(LayerName.Landmarks).Count());
         Assert.Empty(LabelBoxes.Collisions(drawing));
         Assert.Empty(MissingNames(drawing));
     }

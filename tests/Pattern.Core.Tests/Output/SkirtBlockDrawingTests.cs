@@ -96,10 +96,10 @@ public class SkirtBlockDrawingTests
         Drawing drawing = block.Draw();
         PathMark[] quiet = [.. drawing.Marks<PathMark>(LayerName.Construction).Concat(drawing.Marks<PathMark>(LayerName.Levels))];
 
-        Assert.All(block.ConstructionLines, line => Assert.Contains(quiet, mark => ReferenceEquals(mark.Path, line.Path)));
-        Assert.Equal(block.ConstructionLines.Count, quiet.Length);
+        Assert.All(block.Drafted.Lines, line => Assert.Contains(quiet, mark => ReferenceEquals(mark.Path, line.Path)));
+        Assert.Equal(block.Drafted.Lines.Count, quiet.Length);
         Assert.All(quiet, mark => Assert.True(mark.Role.Weight < LineRole.Seam.Weight / 3));
-        Assert.Equal(4, block.ConstructionLines.Count(line => line.Role == ConstructionRole.Level));
+        Assert.Equal(4, block.Drafted.Lines.Count(line => line.Role == ConstructionRole.Level));
     }
 
     [Fact]

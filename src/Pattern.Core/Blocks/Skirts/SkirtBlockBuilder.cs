@@ -97,7 +97,7 @@ public sealed class SkirtBlockBuilder
     /// <returns>The block. Its report may say that a check failed: the block can still be drawn and looked at.</returns>
     /// <exception cref="ConstructionException">A measurement is missing, or this body cannot be drafted with these options.</exception>
     [Pure]
-    public SkirtBlock Draft() => SkirtBlock.Draft(_body, _options);
+    public SkirtBlock Draft() => SkirtMethod.Draft(_body, _options);
 
     private SkirtBlockBuilder With(SkirtOptions options) => new(_body, options);
 

@@ -45,6 +45,14 @@ internal sealed class SkirtDraft
 
     internal double HipTargetMm { get; private set; }
 
+    /// <summary>What the hand laid off for the hip, all around.</summary>
+    internal double HandHipMm => 2 * Front.CentreLowerHip.Position.XMm;
+
+    /// <summary>From the upper hip to the waist: both side seams take the mean of what the hand drew, the least change for both.</summary>
+    internal double SideTargetMm => (Back.HandSideLengthMm + Front.HandSideLengthMm) / 2;
+
+    internal SkirtOptions Options => _options;
+
     /// <summary>Draws the whole draft.</summary>
     /// <exception cref="ConstructionException">A measurement is missing, or the options leave no room for the draft.</exception>
     internal static SkirtDraft Draw(BodyMeasurements body, SkirtOptions options, DraftingSheet sheet)

@@ -1,7 +1,7 @@
 namespace Pattern.Core.Blocks;
 
 /// <summary>Everything that a skirt block is drafted with besides the body, in millimetres. The builder's methods document each.</summary>
-internal sealed record SkirtOptions
+internal sealed record SkirtOptions : IMethodValues
 {
     private const double Inch = 25.4;
 
@@ -36,4 +36,6 @@ internal sealed record SkirtOptions
     internal SkirtFit Fit { get; init; } = SkirtFit.Straight;
 
     internal Waistline Waistline { get; init; } = Waistline.Shaped;
+
+    SettingValue IMethodValues.At(int index) => SkirtSettings.ValueOf(this, index);
 }

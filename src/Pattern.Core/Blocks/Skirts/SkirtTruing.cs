@@ -10,22 +10,21 @@ namespace Pattern.Core.Blocks;
 internal sealed class SkirtTruing
 {
     private readonly SkirtDraft _draft;
+    private readonly BlockDraft _block;
     private readonly double _sideLengthMm;
-    private readonly Landmark[] _moved;
-    private int _movedCount;
 
-    private SkirtTruing(SkirtDraft draft)
+    private SkirtTruing(SkirtDraft draft, BlockDraft block)
     {
         _draft = draft;
+        _block = block;
 
-        // Both side seams take the mean of what the hand drew: the least change for both.
-        _sideLengthMm = (draft.Back.HandSideLengthMm + draft.Front.HandSideLengthMm) / 2;
+        _sideLengthMm = draft.SideTargetMm;
         BackWaist = TrueWaist(draft.Back);
         FrontWaist = TrueWaist(draft.Front);
         Back = ToPanel(draft.Back, BackWaist, notchCount: 2);
         Front = ToPanel(draft.Front, FrontWaist, notchCount: 1);
-        Changes = ListChanges();
-        _moved = new Landmark[2 + (2 * (draft.Back.Wedges.Length + draft.Front.Wedges.Length))];
+        block.Add(Back);
+        block.Add(Front);
         Record();
     }
 
@@ -37,12 +36,7 @@ internal sealed class SkirtTruing
 
     internal Panel Front { get; }
 
-    internal TruingChange[] Changes { get; }
-
-    /// <summary>The landmarks that truing moved, where it put them.</summary>
-    internal Landmark[] Moved => _moved;
-
-    internal static SkirtTruing True(SkirtDraft draft) => new(draft);
+    internal static SkirtTruing True(SkirtDraft draft, BlockDraft block) => new(draft, block);
 
     private WaistTruing TrueWaist(SkirtQuarter quarter) => WaistTruing.Solve(
         new WaistTarget(
@@ -121,37 +115,6 @@ internal sealed class SkirtTruing
         return new LineSegment(new Point2D(x, top - clear), new Point2D(x, bottom + clear));
     }
 
-    private TruingChange[] ListChanges()
-    {
-        SkirtQuarter back = _draft.Back;
-        SkirtQuarter front = _draft.Front;
-        double quarter = _draft.WaistTargetMm / 4;
-        double Sewn(Panel panel) => panel.FindEdge(EdgeName.Waist).SewnLengthMm();
-        double Legs(Panel panel) => Largest(panel, d => Math.Abs(d.LegLengthMm(Toward.Centre) - d.LegLengthMm(Toward.Side)));
-        return
-        [
-            new TruingChange("closed waist", "block", 2 * (back.HandClosedWaistMm + front.HandClosedWaistMm), 2 * (Sewn(Back) + Sewn(Front)), _draft.WaistTargetMm),
-            new TruingChange("closed waist", "back", back.HandClosedWaistMm, Sewn(Back), quarter),
-            new TruingChange("closed waist", "front", front.HandClosedWaistMm, Sewn(Front), quarter),
-            new TruingChange("side seam, upper hip to waist, back less front", "block", back.HandSideLengthMm - front.HandSideLengthMm, BackWaist.Side.LengthMm() - FrontWaist.Side.LengthMm(), 0),
-            new TruingChange("side seam, upper hip to waist", "back", back.HandSideLengthMm, BackWaist.Side.LengthMm(), _sideLengthMm),
-            new TruingChange("side seam, upper hip to waist", "front", front.HandSideLengthMm, FrontWaist.Side.LengthMm(), _sideLengthMm),
-            new TruingChange("dart legs, longer less shorter", "back", back.HandLegDifferenceMm, Legs(Back), 0),
-            new TruingChange("dart legs, longer less shorter", "front", front.HandLegDifferenceMm, Legs(Front), 0),
-        ];
-    }
-
-    private static double Largest(Panel panel, Func<Dart, double> measure)
-    {
-        double largest = 0;
-        foreach (Dart dart in panel.FindEdge(EdgeName.Waist).Darts)
-        {
-            largest = Math.Max(largest, measure(dart));
-        }
-
-        return largest;
-    }
-
     private void Record()
     {
         Record(_draft.Back, Back);
@@ -175,7 +138,7 @@ internal sealed class SkirtTruing
             WorkedLength.DrawnMm("trued", _sideLengthMm),
             quarter.SideWaist,
             WorkedLength.DrawnMm("moved", quarter.SideWaist.Position.DistanceMm(waist.End)));
-        _moved[_movedCount++] = quarter.SideWaist.At(waist.End);
+        _block.Trued(quarter.SideWaist.Name, waist.End);
         foreach (Dart dart in waist.Darts)
         {
             DartNames names = quarter.Names.Darts[dart.Number - 1];
@@ -186,8 +149,8 @@ internal sealed class SkirtTruing
                 middle,
                 apex,
                 WorkedLength.DrawnMm("moved", apex.Position.DistanceMm(dart.Apex)));
-            _moved[_movedCount++] = middle.At(dart.MiddleOfIntake);
-            _moved[_movedCount++] = apex.At(dart.Apex);
+            _block.Trued(middle.Name, dart.MiddleOfIntake);
+            _block.Trued(apex.Name, dart.Apex);
         }
 
         if (quarter.SideSeamBelow is not null || quarter.CentreSeamBelow is not null)

@@ -50,7 +50,7 @@ internal sealed class SkirtLabels
             Along("straight grain", GrainMm, Ink.Cool, grain.Path, [Side.Left, Side.Right], NearMiddle, lines.Grainlines);
         }
 
-        foreach (DraftedLine level in _block.ConstructionLines.Where(line => line.Role == ConstructionRole.Level))
+        foreach (BlockLine level in _block.Drafted.Lines.Where(line => line.Role == ConstructionRole.Level))
         {
             double depth = -level.Path.Start.YMm;
             string words = depth == 0 ? level.Name.Text : level.Name.Text + ", " + _figures.Of(depth);
@@ -76,8 +76,8 @@ internal sealed class SkirtLabels
     // The box that the draft stands in, from the centre back to the centre front and from the waist level to the hem.
     private static BoundingBox Box(SkirtBlock block)
     {
-        BoundingBox box = block.ConstructionLines[0].Path.Bounds;
-        foreach (DraftedLine line in block.ConstructionLines)
+        BoundingBox box = block.Drafted.Lines[0].Path.Bounds;
+        foreach (BlockLine line in block.Drafted.Lines)
         {
             if (line.Role == ConstructionRole.Frame)
             {
@@ -91,7 +91,7 @@ internal sealed class SkirtLabels
     private static double Room(SkirtBlock block, Direction toward)
     {
         double widest = 0;
-        foreach (Landmark landmark in block.Landmarks)
+        foreach (Landmark landmark in block.Trued.Landmarks)
         {
             if (PreferenceOf(block, landmark) == toward)
             {
@@ -147,7 +147,7 @@ internal sealed class SkirtLabels
 
     private void NameLandmarks(SkirtLines lines)
     {
-        foreach (Landmark landmark in _block.Landmarks)
+        foreach (Landmark landmark in _block.Trued.Landmarks)
         {
             BesidePoint(landmark.Name.Text, LandmarkMm, landmark.Position, PreferenceOf(_block, landmark), lines.Landmarks);
         }

@@ -17,12 +17,12 @@ internal sealed class SkirtLines
 
     internal SkirtLines(SkirtBlock block)
     {
-        foreach (DraftedLine line in block.ConstructionLines)
+        foreach (BlockLine line in block.Drafted.Lines)
         {
             (line.Role == ConstructionRole.Level ? Levels : Construction).Add(new PathMark(line.Path, RoleOf(line.Role)));
         }
 
-        foreach (Landmark landmark in block.Landmarks)
+        foreach (Landmark landmark in block.Trued.Landmarks)
         {
             Landmarks.Add(new PointMark(landmark.Position, LandmarkMm, Ink.Middle));
         }

@@ -16,7 +16,7 @@ public static class ReportOutput
     /// <summary>The report as comma-separated values (RFC 4180, but lines end in a line feed alone).</summary>
     /// <remarks>
     /// <para>Columns: <c>check,panel,measured_mm,target_mm,tolerance_mm,ok</c>. A check is named by its words joined with <c>_</c>. Lengths are in millimetres; where the
-    /// name ends in <c>_deg</c> the three figures are degrees, where it ends in <c>_count</c> they are numbers of things. Six decimals, <c>ok</c> is <c>true</c> or <c>false</c>.</para>
+    /// name ends in <c>_deg</c> the three figures are degrees, where it ends in <c>_count</c> they are numbers of things. Six decimals, <c>ok</c> is <c>true</c>, <c>false</c> or <c>advice</c>.</para>
     /// <para>Most checks hold where measured is within tolerance of target; where <see cref="Finding.Relation"/> is at least or at most, only that side counts.</para>
     /// </remarks>
     [Pure]
@@ -32,7 +32,7 @@ public static class ReportOutput
             Number(text, finding.RawMeasured * scale).Append(',');
             Number(text, finding.RawTarget * scale).Append(',');
             Number(text, finding.RawTolerance * scale).Append(',');
-            text.Append(finding.Passed ? "true" : "false").Append('\n');
+            text.Append(finding.Verdict switch { FindingVerdict.Passed => "true", FindingVerdict.Failed => "false", _ => "advice" }).Append('\n');
         }
 
         return text.ToString();

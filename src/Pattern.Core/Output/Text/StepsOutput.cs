@@ -86,26 +86,26 @@ public static class StepsOutput
     private static void WriteTape(StringBuilder text, SkirtBlock block, TapeStep tape)
     {
         Heading(text, FormattableString.Invariant($"What rounding every distance to {tape} does to the hand draft, all together"));
-        foreach (TapeEffect effect in block.ReadOffTape(tape))
+        foreach (Finding effect in block.ReadOffTape(tape))
         {
             Line(text, FormattableString.Invariant(
-                $"{effect.What}, {effect.Place}: exactly {Mm(effect.Exact)}, off the tape {Mm(effect.OffTheTape)}, target {Mm(effect.Target)}"));
+                $"{effect.Check}, {effect.Place}: exactly {Mm(effect.RawBefore)}, off the tape {Mm(effect.RawMeasured)}, target {Mm(effect.RawTarget)}"));
         }
     }
 
     private static void WriteTruing(StringBuilder text, SkirtBlock block)
     {
         Heading(text, "What truing changed");
-        foreach (TruingChange change in block.TruingChanges)
+        foreach (Finding change in block.TruingChanges)
         {
             Line(text, FormattableString.Invariant(
-                $"{change.What}, {change.Place}: by hand {Mm(change.ByHand)}, trued {Mm(change.Trued)}, target {Mm(change.Target)}"));
+                $"{change.Check}, {change.Place}: by hand {Mm(change.RawBefore)}, trued {Mm(change.RawMeasured)}, target {Mm(change.RawTarget)}"));
         }
     }
 
     // Adding zero turns the minus zero that rounding may leave into zero.
-    private static string Mm(Length length)
-        => (Math.Round(length.Millimeters, 2) + 0.0).ToString(Hundredths, System.Globalization.CultureInfo.InvariantCulture) + " mm";
+    private static string Mm(double lengthMm)
+        => (Math.Round(lengthMm, 2) + 0.0).ToString(Hundredths, System.Globalization.CultureInfo.InvariantCulture) + " mm";
 
     private static void Heading(StringBuilder text, string words)
     {

@@ -10,14 +10,14 @@ internal sealed class ChangeList
     private const double SameMm = 1e-9;
     private const double SameRad = 1e-10;
 
-    private readonly List<TruingChange> _lengths = new();
-    private readonly List<CornerChange> _angles = new();
+    private readonly List<Finding> _lengths = new();
+    private readonly List<Finding> _angles = new();
 
     internal void Length(string what, string place, double beforeMm, double afterMm, double? targetMm = null)
     {
         if (Math.Abs(afterMm - beforeMm) > SameMm)
         {
-            _lengths.Add(new TruingChange(what, place, beforeMm, afterMm, targetMm ?? afterMm));
+            _lengths.Add(new Finding(what, place, FindingKind.Length, FindingRelation.Equal, afterMm, targetMm ?? afterMm, CheckList.ToleranceMm, beforeMm));
         }
     }
 
@@ -25,7 +25,7 @@ internal sealed class ChangeList
     {
         if (Math.Abs(afterRad - beforeRad) > SameRad)
         {
-            _angles.Add(new CornerChange(what, place, beforeRad, afterRad));
+            _angles.Add(new Finding(what, place, FindingKind.Angle, FindingRelation.Equal, afterRad, afterRad, CheckList.ToleranceRad, beforeRad));
         }
     }
 
@@ -35,7 +35,7 @@ internal sealed class ChangeList
         _angles.AddRange(other.Corners);
     }
 
-    internal TruingChange[] Lengths() => _lengths.ToArray();
+    internal Finding[] Lengths() => _lengths.ToArray();
 
-    internal CornerChange[] Angles() => _angles.ToArray();
+    internal Finding[] Angles() => _angles.ToArray();
 }

@@ -303,7 +303,7 @@ internal sealed class EdgeRedraw
             : best;
     }
 
-    private TruingChange[] Changes(Panel panel, double? target)
+    private Finding[] Changes(Panel panel, double? target)
     {
         var list = new ChangeList();
         PanelEdge now = panel.EdgesRaw[_index];
@@ -319,7 +319,7 @@ internal sealed class EdgeRedraw
         return list.Lengths();
     }
 
-    private CornerChange[] Corners(Panel panel)
+    private Finding[] Corners(Panel panel)
     {
         var list = new ChangeList();
         PanelEdge now = panel.EdgesRaw[_index];

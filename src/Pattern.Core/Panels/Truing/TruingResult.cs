@@ -1,6 +1,5 @@
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
-using System.Linq;
 using Pattern.Core.Diagnostics;
 
 namespace Pattern.Core.Panels;
@@ -9,10 +8,10 @@ namespace Pattern.Core.Panels;
 public sealed class TruingResult
 {
     private readonly Panel[] _panels;
-    private readonly TruingChange[] _changes;
-    private readonly CornerChange[] _corners;
+    private readonly Finding[] _changes;
+    private readonly Finding[] _corners;
 
-    internal TruingResult(Panel[] panels, TruingChange[] changes, CornerChange[] corners)
+    internal TruingResult(Panel[] panels, Finding[] changes, Finding[] corners)
     {
         _panels = panels;
         _changes = changes;
@@ -26,10 +25,10 @@ public sealed class TruingResult
     public Panel Panel => _panels[0];
 
     /// <summary>Every length that changed.</summary>
-    public IReadOnlyList<TruingChange> Changes => _changes;
+    public IReadOnlyList<Finding> Changes => _changes;
 
     /// <summary>Every angle that changed.</summary>
-    public IReadOnlyList<CornerChange> Corners => _corners;
+    public IReadOnlyList<Finding> Corners => _corners;
 
     /// <summary>Whether anything had to change.</summary>
     public bool HasChanged => _changes.Length > 0 || _corners.Length > 0;
@@ -37,6 +36,5 @@ public sealed class TruingResult
     /// <summary>Returns the panel of that name.</summary>
     /// <exception cref="ConstructionException">It was not among the panels.</exception>
     [Pure]
-    public Panel Find(PanelName name) => _panels.FirstOrDefault(p => p.Name == name)
-        ?? throw new ConstructionException(DiagnosticCode.PanelMissing, name, string.Join(", ", _panels.Select(p => p.Name.Text))) { Landmark = name.Text };
+    public Panel Find(PanelName name) => PanelErrors.Find(_panels, name);
 }

@@ -85,7 +85,7 @@ public class EdgeTruingTests
     {
         bool others = panel.Edges.Zip(c.Panel.Edges, (now, was) => was.Name == edge.Name || ReferenceEquals(now, was)).All(same => same);
         TruingResult again = panel.TrueEdge(edge.Name, c.Asked);
-        return (others && !again.HasChanged && ReferenceEquals(again.Panel, panel)).Label(string.Join("; ", again.Changes.Select(x => $"{x.What} {x.ByHand} {x.Trued}")));
+        return (others && !again.HasChanged && ReferenceEquals(again.Panel, panel)).Label(string.Join("; ", again.Changes.Select(x => x.ToString())));
     }));
 
     [Property(MaxTest = 1000)]
@@ -173,13 +173,13 @@ public class EdgeTruingTests
 
         TruingResult result = panel.TrueEdge(EdgeName.Waist);
 
-        CornerChange corner = result.Corners.Single(c => c.What == "dart 1, closed");
-        Assert.Equal(167.769, corner.Before.Degrees, 1e-3);
-        Assert.Equal(180, corner.After.Degrees, 1e-6);
+        Finding corner = result.Corners.Single(c => c.Check == "dart 1, closed");
+        Assert.Equal(167.769, corner.RawBefore * 180 / Math.PI, 1e-3);
+        Assert.Equal(180, corner.RawMeasured * 180 / Math.PI, 1e-6);
         Assert.Equal("sample waist", corner.Place);
-        TruingChange length = result.Changes.Single(c => c is { What: "sewn length", Place: "sample waist" });
-        Assert.Equal(170, length.ByHand.Millimeters, 1e-9);
-        Assert.Equal(result.Panel.FindEdge(EdgeName.Waist).SewnLength.Millimeters, length.Trued.Millimeters, 1e-9);
+        Finding length = result.Changes.Single(c => c is { Check: "sewn length", Place: "sample waist" });
+        Assert.Equal(170, length.RawBefore, 1e-9);
+        Assert.Equal(result.Panel.FindEdge(EdgeName.Waist).SewnLength.Millimeters, length.RawMeasured, 1e-9);
 
         // Symmetrical, so the dart stays upright in the middle, and both legs moved alike.
         Dart dart = result.Panel.Darts.Single();
@@ -210,10 +210,10 @@ public class EdgeTruingTests
 
         // A curve is longer than the straight line, so it slides less far.
         Assert.InRange(slid, 50, 58.8854);
-        TruingChange side = result.Changes.Single(c => c.Place == "front side");
-        Assert.Equal(300, side.ByHand.Millimeters, 1e-9);
-        Assert.Equal(300 - slid, side.Trued.Millimeters, 1e-6);
-        Assert.Equal(240, result.Changes.Single(c => c.Place == "front waist").Target.Millimeters, 1e-9);
+        Finding side = result.Changes.Single(c => c.Place == "front side");
+        Assert.Equal(300, side.RawBefore, 1e-9);
+        Assert.Equal(300 - slid, side.RawMeasured, 1e-6);
+        Assert.Equal(240, result.Changes.Single(c => c.Place == "front waist").RawTarget, 1e-9);
 
         // The notch stays on the cloth; the named corner goes along.
         Notch notch = result.Panel.Notches.Single();

@@ -32,14 +32,14 @@ public class LengthTruingTests
         Assert.Equal(2.5, result.Panels[0].FindEdge(EdgeName.SideSeam).End.Y.Millimeters, 1e-9);
         Assert.Equal(-2.5, result.Panels[1].FindEdge(EdgeName.SideSeam).End.Y.Millimeters, 1e-9);
 
-        TruingChange first = result.Changes.First(c => c is { What: "sewn length", Place: "first side" });
-        Assert.Equal(405, first.ByHand.Millimeters, 1e-9);
-        Assert.Equal(402.5, first.Trued.Millimeters, 1e-9);
+        Finding first = result.Changes.First(c => c is { Check: "sewn length", Place: "first side" });
+        Assert.Equal(405, first.RawBefore, 1e-9);
+        Assert.Equal(402.5, first.RawMeasured, 1e-9);
 
         // The hem follows with its near end and stays straight: sqrt(300^2 + 2.5^2).
-        TruingChange hem = result.Changes.First(c => c is { What: "sewn length", Place: "second hem" });
-        Assert.Equal(Math.Sqrt((300 * 300) + 6.25), hem.Trued.Millimeters, 1e-6);
-        Assert.Contains(result.Corners, c => c is { What: "corner at end", Place: "first side" });
+        Finding hem = result.Changes.First(c => c is { Check: "sewn length", Place: "second hem" });
+        Assert.Equal(Math.Sqrt((300 * 300) + 6.25), hem.RawMeasured, 1e-6);
+        Assert.Contains(result.Corners, c => c is { Check: "corner at end", Place: "first side" });
     }
 
     [Theory]

@@ -41,14 +41,14 @@ public class LineTruingTests
 
         TruingResult result = Plan.TrueLine(Hem, first, second);
 
-        CornerChange joined = result.Corners.Single(c => c.What == "joined line");
-        Assert.Equal(171.4270, joined.Before.Degrees, 1e-3);
-        Assert.Equal(180, joined.After.Degrees, 1e-6);
+        Finding joined = result.Corners.Single(c => c.Check == "joined line");
+        Assert.Equal(171.4270, joined.RawBefore * 180 / Math.PI, 1e-3);
+        Assert.Equal(180, joined.RawMeasured * 180 / Math.PI, 1e-6);
         Assert.Equal("first hem to second hem", joined.Place);
-        CornerChange[] turned = [.. result.Corners.Where(c => c.What == "corner at start")];
-        Assert.Equal([4.28649, 4.28649], turned.Select(c => (c.After - c.Before).Degrees), (a, b) => Math.Abs(a - b) < 1e-4);
+        Finding[] turned = [.. result.Corners.Where(c => c.Check == "corner at start")];
+        Assert.Equal([4.28649, 4.28649], turned.Select(c => (c.RawMeasured - c.RawBefore) * 180 / Math.PI), (a, b) => Math.Abs(a - b) < 1e-4);
         Assert.Equal(2, result.Changes.Count);
-        Assert.All(result.Changes, c => Assert.True(c.Trued > c.ByHand, "a bent hem is longer than a straight one"));
+        Assert.All(result.Changes, c => Assert.True(c.RawMeasured > c.RawBefore, "a bent hem is longer than a straight one"));
 
         // Ends stay, and so do all the other edges.
         Assert.Equal(first.FindEdge(EdgeName.Hem).Start, result.Panels[0].FindEdge(EdgeName.Hem).Start);
@@ -107,7 +107,7 @@ public class LineTruingTests
             Assert.Equal(180, Corner(result.Panels[i], EdgeName.SideSeam, EdgeName.Hem) + Corner(result.Panels[i + 1], EdgeName.Hem, left), 1e-6);
         }
 
-        Assert.Equal(3, result.Corners.Count(c => c.What == "joined line"));
+        Assert.Equal(3, result.Corners.Count(c => c.Check == "joined line"));
     }
 
     [Fact]

@@ -1,0 +1,162 @@
+using System;
+using System.Collections.Generic;
+using System.Diagnostics.Contracts;
+using System.Globalization;
+using Pattern.Core.Diagnostics;
+using UnitsNet;
+
+namespace Pattern.Core.Blocks;
+
+/// <summary>Something that a drafting method lets its user choose: its name, its usual value and what is allowed.</summary>
+/// <example><code>
+/// MethodSetting&lt;Length&gt; width = MethodSetting.OfLength("apron width", usual: Tape.Inches("24"), least: Tape.Inches("10"), most: Tape.Inches("60"));
+/// </code></example>
+public abstract class MethodSetting
+{
+    private readonly string[] _choices;
+
+    private protected MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, bool isPrinted)
+    {
+        Name = name;
+        Kind = kind;
+        LeastRaw = least;
+        MostRaw = most;
+        _choices = choices;
+        Usual = usual;
+        IsAlwaysPrinted = isPrinted;
+    }
+
+    /// <summary>What it is called on sheets and in files, in lower case words.</summary>
+    public string Name { get; }
+
+    /// <summary>What it is said in.</summary>
+    public SettingKind Kind { get; }
+
+    /// <summary>The value that it has where nobody says another; not given where the method decides.</summary>
+    public SettingValue Usual { get; }
+
+    /// <summary>The least value, in the quantity of <see cref="Kind"/>; null for words.</summary>
+    public IQuantity? Least => SettingValue.Of(Name, Kind, LeastRaw).Quantity;
+
+    /// <summary>The largest value, in the quantity of <see cref="Kind"/>; null for words.</summary>
+    public IQuantity? Most => SettingValue.Of(Name, Kind, MostRaw).Quantity;
+
+    /// <summary>The words to choose from; none for other kinds.</summary>
+    public IReadOnlyList<string> Choices => _choices;
+
+    /// <summary>Whether sheets print it in any case. Others are printed where they differ from what is usual.</summary>
+    public bool IsAlwaysPrinted { get; }
+
+    internal double LeastRaw { get; }
+
+    internal double MostRaw { get; }
+
+    /// <summary>A length.</summary>
+    /// <param name="name">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
+    /// <param name="usual">What it is where nobody says another; null where the method decides.</param>
+    /// <param name="least">The least value.</param>
+    /// <param name="most">The largest value.</param>
+    /// <exception cref="ArgumentException">The name is unusable, or the usual value out of range.</exception>
+    [Pure]
+    public static MethodSetting<Length> OfLength(string name, Length? usual, Length least, Length most)
+        => Ranged<Length>(name, SettingKind.Length, usual is { } length ? Guard.Millimetres(length, nameof(usual)) : null, Guard.Millimetres(least, nameof(least)), Guard.Millimetres(most, nameof(most)));
+
+    /// <summary>An angle.</summary>
+    /// <inheritdoc cref="OfLength"/>
+    [Pure]
+    public static MethodSetting<Angle> OfAngle(string name, Angle? usual, Angle least, Angle most)
+        => Ranged<Angle>(name, SettingKind.Angle, usual?.Radians, least.Radians, most.Radians);
+
+    /// <summary>A number of things.</summary>
+    /// <inheritdoc cref="OfLength"/>
+    [Pure]
+    public static MethodSetting<int> OfCount(string name, int? usual, int least, int most) => Ranged<int>(name, SettingKind.Count, usual, least, most);
+
+    /// <summary>One of a few words.</summary>
+    /// <param name="name">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
+    /// <param name="usual">What it is where nobody says another: one of the choices.</param>
+    /// <param name="choices">The words to choose from.</param>
+    /// <exception cref="ArgumentException">The name is unusable, or the usual value is none of the choices.</exception>
+    [Pure]
+    public static MethodSetting<string> OfChoice(string name, string usual, params string[] choices)
+    {
+        string[] words = [.. Guard.NotNull(choices, nameof(choices))];
+        var setting = new MethodSetting<string>(
+            Guard.Identifier(name, nameof(name)), SettingKind.Choice, 0, 0, words, SettingValue.Of(name, SettingKind.Choice, Guard.NotNull(usual, nameof(usual))), isPrinted: true);
+        setting.RefuseWrong(setting.Usual, nameof(usual));
+        return setting;
+    }
+
+    /// <summary>A text.</summary>
+    /// <param name="name">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
+    /// <param name="usual">What it is where nobody says another.</param>
+    /// <exception cref="ArgumentException">The name is unusable.</exception>
+    [Pure]
+    public static MethodSetting<string> OfText(string name, string usual)
+        => new(Guard.Identifier(name, nameof(name)), SettingKind.Text, 0, 0, [], SettingValue.Of(name, SettingKind.Text, Guard.NotNull(usual, nameof(usual))), isPrinted: false);
+
+    /// <summary>Name, kind and usual value.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Name}, {Kind}, usually {Usual.Describe(Measurement.TapeStep.Sixteenth)}");
+
+    /// <summary>Refuses a value out of range.</summary>
+    internal void RefuseWrong(SettingValue value, string parameter)
+    {
+        if (!value.IsGiven)
+        {
+            return;
+        }
+
+        bool isWord = Kind is SettingKind.Choice or SettingKind.Text;
+        bool isRight = Kind switch
+        {
+            SettingKind.Choice => Array.IndexOf(_choices, value.Text) >= 0,
+            SettingKind.Text => true,
+            _ => value.Raw >= LeastRaw && value.Raw <= MostRaw,
+        };
+        if (isRight)
+        {
+            return;
+        }
+
+        throw new ArgumentOutOfRangeException(parameter, isWord
+            ? MessageRegistry.Format(DiagnosticCode.SettingChoiceUnknown, Name, value.Text!, string.Join(", ", _choices))
+            : Kind == SettingKind.Count
+                ? MessageRegistry.Format(DiagnosticCode.CountOutOfRange, Name, value.Raw.ToString(CultureInfo.InvariantCulture), LeastRaw, MostRaw)
+                : MessageRegistry.Format(DiagnosticCode.QuantityOutOfRange, Name, value.Quantity!, Least!, Most!));
+    }
+
+    private static MethodSetting<T> Ranged<T>(string name, SettingKind kind, double? usual, double least, double most)
+    {
+        var setting = new MethodSetting<T>(Guard.Identifier(name, nameof(name)), kind, least, most, [], SettingValue.Of(name, kind, usual), isPrinted: false);
+        setting.RefuseWrong(setting.Usual, nameof(usual));
+        return setting;
+    }
+}
+
+/// <summary>A setting of a drafting method with the type that its values have: <see cref="Length"/>, <see cref="Angle"/>, <see cref="int"/> or <see cref="string"/>.</summary>
+/// <typeparam name="T">The type of its values.</typeparam>
+public sealed class MethodSetting<T> : MethodSetting
+{
+    internal MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, bool isPrinted)
+        : base(name, kind, least, most, choices, usual, isPrinted)
+    {
+    }
+
+    /// <summary>The same setting, printed on every sheet, usual or not.</summary>
+    [Pure]
+    public MethodSetting<T> Printed() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, isPrinted: true);
+
+    internal SettingValue Value(T value) => value switch
+    {
+        Length length => Checked(SettingValue.Of(Name, Kind, Guard.Millimetres(length, Name))),
+        Angle angle => Checked(SettingValue.Of(Name, Kind, Guard.Finite(angle.Radians, Name))),
+        int count => Checked(SettingValue.Of(Name, Kind, count)),
+        _ => Checked(SettingValue.Of(Name, Kind, Guard.NotNull(value as string, Name))),
+    };
+
+    private SettingValue Checked(SettingValue value)
+    {
+        RefuseWrong(value, Name);
+        return value;
+    }
+}

@@ -1,0 +1,39 @@
+using System;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Blocks;
+
+/// <summary>Drafts the plain fitted skirt: by hand on the sheet, then trued.</summary>
+internal sealed class SkirtMethod() : DraftingMethod("skirt block", "1", SkirtSettings.All)
+{
+    private static readonly EdgeName[] WaistOnly = [EdgeName.Waist];
+
+    private static readonly AlternativePlan LevelWaistline = new("level waistline", builder => builder.With(SkirtSettings.Waistline, SkirtSettings.Level), WaistOnly);
+
+    private static readonly AlternativePlan ShapedWaistline = new("shaped waistline", builder => builder.With(SkirtSettings.Waistline, SkirtSettings.Shaped), WaistOnly);
+
+    private static readonly Action<CheckList> SeamsFit = list => SkirtSeams.Plan.Check(list, list.PanelsRaw);
+
+    internal override IMethodValues UsualValues => SkirtOptions.Default;
+
+    internal static SkirtBlock Draft(BodyMeasurements body, SkirtOptions options) => (SkirtBlock)BuiltInMethods.Skirt.Draft(body, options);
+
+    protected override void Draft(BlockDraft draft)
+    {
+        SkirtOptions options = SkirtSettings.OptionsOf(draft.Values);
+        SkirtDraft hand = SkirtDraft.Draw(draft.Body, options, draft.Sheet);
+        draft.Own = hand;
+        draft.Read("shaping", hand.Reading);
+        draft.Remark("Half of the skirt: back to the left, front to the right.");
+        draft.Alternative(options.Waistline == Waistline.Shaped ? LevelWaistline : ShapedWaistline);
+        SkirtAims.Aim(draft, hand);
+        SkirtTruing.True(hand, draft);
+        var checks = new SkirtChecks(hand, options);
+        draft.Check(checks.CheckWaistAndHip);
+        draft.Seams(SkirtSeams.Plan, SeamsFit);
+        draft.Check(checks.CheckPanels);
+    }
+
+    internal override Block Make(BlockRecord record, Panel[] panels) => new SkirtBlock(record, panels);
+}

@@ -1,4 +1,3 @@
-using System.Diagnostics.Contracts;
 using System.Threading;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;

@@ -13,12 +13,12 @@ public sealed class DraftedDart
     private readonly double _firstAlongMm;
     private readonly double _secondAlongMm;
 
-    internal DraftedDart(DraftedLine line, in Landmark middle, in Landmark apex, double intakeMm, in DartLegs legs)
+    internal DraftedDart(DraftedLine line, in Landmark middle, in Landmark apex, in DartLegs legs)
     {
         Line = line;
         Middle = middle;
         Apex = apex;
-        IntakeMm = intakeMm;
+        IntakeMm = 2 * legs.HalfMm;
         FirstLeg = legs.First;
         SecondLeg = legs.Second;
         _firstAlongMm = legs.FirstAlongMm;
@@ -50,13 +50,9 @@ public sealed class DraftedDart
 
     internal double LegDifferenceMm => Math.Abs(Apex.Position.DistanceMm(FirstLeg) - Apex.Position.DistanceMm(SecondLeg));
 
-    internal double FirstAlongMm => _firstAlongMm;
-
-    internal double SecondAlongMm => _secondAlongMm;
-
     /// <summary>The part of the line that folding the dart takes away.</summary>
     internal double AlongMm => _secondAlongMm - _firstAlongMm;
 }
 
-/// <summary>Where the legs of a dart meet their line, in the order of the line.</summary>
-internal readonly record struct DartLegs(Point2D First, double FirstAlongMm, Point2D Second, double SecondAlongMm);
+/// <summary>Half the intake of a dart, and where its legs meet their line, in the order of the line.</summary>
+internal readonly record struct DartLegs(double HalfMm, Point2D First, double FirstAlongMm, Point2D Second, double SecondAlongMm);

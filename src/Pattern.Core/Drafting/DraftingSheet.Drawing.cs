@@ -5,6 +5,7 @@ using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
+using UnitsNet;
 
 namespace Pattern.Core.Drafting;
 
@@ -171,141 +172,85 @@ public sealed partial class DraftingSheet
         template.Append(leaving is { } first ? ", leaving {1} " + EndOf(through[0], first) : string.Empty)
             .Append(arriving is { } end ? ", arriving at {" + count.ToString(System.Globalization.CultureInfo.InvariantCulture) + "} " + EndOf(last, end) : string.Empty)
             .Append('.');
-        DraftedLine line = Draw(draws, CurvePath.Through(points, leaving, arriving), through[0], last);
+        DraftedLine line = DrawPath(draws, CurvePath.Through(points, leaving, arriving), through[0], last);
         Record(template.ToString(), words);
         return line;
     }
 
-    /// <summary>Draws a line again, higher up the sheet by a distance.</summary>
-    /// <param name="line">The line.</param>
-    /// <param name="distance">Straight up; zero or more.</param>
-    /// <param name="from">The name of its new start.</param>
-    /// <param name="to">The name of its new end.</param>
-    /// <param name="draws">The name of the new line.</param>
-    /// <exception cref="ConstructionException">A name is taken, the line is not of this sheet, or the distance is negative.</exception>
-    public DraftedLine Lift(DraftedLine line, WorkedLength distance, LandmarkName from, LandmarkName to, LineName draws)
-        => Shift(line, distance, Direction.Up, "lifting a line", "Lift the {0} by {1}: the {2}, from {3} to {4}.", from, to, draws);
-
-    /// <summary>Draws a line again, lower down the sheet by a distance.</summary>
-    /// <inheritdoc cref="Lift"/>
-    /// <param name="line">The line.</param>
-    /// <param name="distance">Straight down; zero or more.</param>
-    /// <param name="from">The name of its new start.</param>
-    /// <param name="to">The name of its new end.</param>
-    /// <param name="draws">The name of the new line.</param>
-    public DraftedLine Drop(DraftedLine line, WorkedLength distance, LandmarkName from, LandmarkName to, LineName draws)
-        => Shift(line, distance, Direction.Down, "dropping a line", "Drop the {0} by {1}: the {2}, from {3} to {4}.", from, to, draws);
-
-    /// <summary>Draws the mirror image of a line over a straight one.</summary>
-    /// <param name="line">The line.</param>
-    /// <param name="over">The mirror line: a straight one, which counts beyond its ends as well.</param>
-    /// <param name="from">The name of the image of its start.</param>
-    /// <param name="to">The name of the image of its end.</param>
-    /// <param name="draws">The name of the new line.</param>
-    /// <exception cref="ConstructionException">A name is taken, a line is not of this sheet, or the mirror line is not straight.</exception>
-    public DraftedLine Mirror(DraftedLine line, DraftedLine over, LandmarkName from, LandmarkName to, LineName draws)
+    /// <summary>Draws an arc with the compass and marks its end.</summary>
+    /// <param name="centre">Where the compass stands.</param>
+    /// <param name="from">Where the arc begins.</param>
+    /// <param name="sweep">How far it goes round: positive anticlockwise, negative clockwise; once round at most.</param>
+    /// <param name="to">The name of its end.</param>
+    /// <param name="draws">The name of the arc.</param>
+    /// <exception cref="ConstructionException">A name is taken, a landmark is not of this sheet, or both lie at one place.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The sweep is more than a whole turn.</exception>
+    public DraftedLine Arc(Landmark centre, Landmark from, Angle sweep, LandmarkName to, LineName draws)
     {
-        const string Doing = "mirroring a line";
-        Require(line, Doing);
-        return DrawAgain(line, MirrorOver(over, Doing), Doing, from, to, draws, "Mirror the {0} over the {1}: the {2}, from {3} to {4}.", over);
-    }
-
-    /// <summary>Marks the mirror image of a landmark over a straight line.</summary>
-    /// <param name="landmark">The landmark.</param>
-    /// <param name="over">The mirror line: a straight one, which counts beyond its ends as well.</param>
-    /// <param name="to">The name of the image.</param>
-    /// <exception cref="ConstructionException">The name is taken, the landmark is not of this sheet, or the mirror line is not straight.</exception>
-    public Landmark Mirror(Landmark landmark, DraftedLine over, LandmarkName to)
-    {
-        const string Doing = "mirroring a landmark";
-        Require(landmark, Doing);
-        Transform2D mirror = MirrorOver(over, Doing);
+        const string Doing = "drawing an arc";
+        _ = WayBetween(centre, from, Doing);
+        CircularArc arc = CircularArc.Around(centre.Position, from.Position, sweep);
         RefuseMarked(to, Doing);
-        Landmark image = Place(to, mirror.Apply(landmark.Position), landmark.Kind);
-        Record("Mirror {0} over the {1}. Mark {2}.", landmark, over, to);
-        return image;
-    }
-
-    /// <summary>Draws a part of a line again under a name of its own.</summary>
-    /// <param name="line">The line.</param>
-    /// <param name="from">Where the part begins, a landmark on the line.</param>
-    /// <param name="to">Where it ends, another one; before the first, the part runs backwards.</param>
-    /// <param name="draws">The name of the part.</param>
-    /// <exception cref="ConstructionException">The name is taken, a landmark is not on the line, or both lie at one place.</exception>
-    public DraftedLine Part(DraftedLine line, Landmark from, Landmark to, LineName draws)
-    {
-        const string Doing = "tracing a part of a line";
-        Require(line, Doing);
-        double fromMm = AlongOf(line, from, Doing);
-        double toMm = AlongOf(line, to, Doing);
-        if (Math.Abs(fromMm - toMm) <= GeometryTolerance.JoinMm)
-        {
-            throw Refuse(DiagnosticCode.PointsCoincide, Doing, to.Name.Text, 0, null, from.Name, to.Name);
-        }
-
         RefuseDrawn(Guard.NotNull(draws, nameof(draws)), Doing);
-        CurvePath part = fromMm < toMm ? line.Path.SubPathMm(fromMm, toMm) : line.Path.SubPathMm(toMm, fromMm).Reversed();
-        DraftedLine drawn = Draw(draws, part, from, to);
-        Record("Trace the {0} from {1} to {2}: the {3}.", line, from, to, draws);
-        return drawn;
+        Landmark end = Place(to, arc.End, LandmarkKind.Point, arc.EndDirection.AngleRad);
+        DraftedLine line = Draw(draws, PathSegment.FromArc(arc), from, end);
+        string round = Math.Abs(sweep.Degrees).ToString("0.####", System.Globalization.CultureInfo.InvariantCulture) + " degrees " + (sweep.Degrees < 0 ? "clockwise" : "anticlockwise");
+        Record("Set the compass on {0} and draw the {3} from {1}, " + round + ". Mark {2}.", centre, from, to, draws);
+        return line;
     }
 
-    private DraftedLine Shift(DraftedLine line, WorkedLength distance, Direction way, string doing, string template, LandmarkName from, LandmarkName to, LineName draws)
+    /// <summary>Draws a line of your own making, where no verb of the sheet draws it.</summary>
+    /// <param name="draws">The name of the line.</param>
+    /// <param name="path">Where it lies; open, from the first landmark to the last.</param>
+    /// <param name="from">The landmark that it begins in.</param>
+    /// <param name="to">The landmark that it ends in.</param>
+    /// <exception cref="ConstructionException">The name is taken, or the path does not begin and end in the landmarks.</exception>
+    public DraftedLine Draw(LineName draws, CurvePath path, Landmark from, Landmark to)
     {
-        Require(line, doing);
-        Vector2D by = way.TimesMm(OffMm(distance, doing, line.From));
-        return DrawAgain(line, Transform2D.Translation(by), doing, from, to, draws, template, distance);
+        const string Doing = "drawing a line of its own";
+        Require(from, Doing);
+        Require(to, Doing);
+        RefuseDrawn(Guard.NotNull(draws, nameof(draws)), Doing);
+        RefuseEndOff(draws, Guard.NotNull(path, nameof(path)).Start, from, Doing);
+        RefuseEndOff(draws, path.End, to, Doing);
+        DraftedLine line = DrawPath(draws, path, from, to);
+        Record("Draw the {2} from {0} to {1}.", from, to, draws);
+        return line;
     }
 
-    private DraftedLine DrawAgain(DraftedLine line, in Transform2D move, string doing, LandmarkName from, LandmarkName to, LineName draws, string template, StepWord by)
+    private void RefuseEndOff(LineName line, in Point2D end, in Landmark landmark, string doing)
     {
-        RefuseMarked(from, doing);
-        RefuseMarked(to, doing);
-        RefuseDrawn(Guard.NotNull(draws, nameof(draws)), doing);
-        CurvePath path = line.Path.Transformed(move);
-        if (from.Equals(to))
+        double offMm = end.DistanceMm(landmark.Position);
+        if (offMm > GeometryTolerance.JoinMm)
         {
-            throw Refuse(DiagnosticCode.LandmarkMarkedTwice, doing, to.Text, null, null, to, path.Start);
+            throw Refuse(DiagnosticCode.LandmarkOffLine, doing, landmark.Name.Text, offMm, GeometryTolerance.JoinMm, landmark.Name, Millimetres(offMm), line);
         }
-
-        Landmark start = Place(from, path.Start);
-        Landmark end = Place(to, path.End);
-        DraftedLine drawn = Draw(draws, path, start, end);
-        Record(template, line, by, draws, from, to);
-        return drawn;
-    }
-
-    private Transform2D MirrorOver(DraftedLine over, string doing)
-    {
-        Require(over, doing);
-        return over.IsOneSegment && over.OnlyRaw.Kind == PathSegmentKind.Line && over.LengthMm() > 0
-            ? Transform2D.Mirror(Line.Through(over.Path.Start, over.Path.End))
-            : throw Refuse(DiagnosticCode.MirrorNotStraight, doing, over.Name.Text, null, null, over.Name);
     }
 
     private string EndsOf(in Landmark from, in Direction leaving, in Landmark to, in Direction arriving) => IsSquare(from, leaving) && IsSquare(to, arriving)
         ? "square to the line at either end"
         : "leaving {0} " + EndOf(from, leaving) + " and arriving at {1} " + EndOf(to, arriving);
 
-    private string EndOf(in Landmark end, in Direction direction) => IsSquare(end, direction) ? "square to the line there" : HeadingWords.Of(direction);
+    private string EndOf(in Landmark end, in Direction direction) => !IsSquare(end, direction, out DraftedLine? to)
+        ? HeadingWords.Of(direction)
+        : to is null ? "square to the line there" : "square to the " + to.Name.Text;
 
-    /// <summary>Whether a direction is square to the way that led to a landmark, or to a line drawn to or from it.</summary>
-    private bool IsSquare(in Landmark end, in Direction direction)
+    private bool IsSquare(in Landmark end, in Direction direction) => IsSquare(end, direction, out _);
+
+    /// <summary>Whether a direction is square to a line drawn to or from a landmark, or to the way that led there.</summary>
+    private bool IsSquare(in Landmark end, in Direction direction, out DraftedLine? to)
     {
-        double reached = _reachedRad[end.Index];
-        if (!double.IsNaN(reached) && Math.Abs(Dot(direction, Direction.FromRadians(reached))) <= SquareRad)
-        {
-            return true;
-        }
-
         foreach (DraftedLine line in _lines)
         {
             if (line.Touches(end) && line.TryDirectionAt(end, out Direction along) && Math.Abs(Dot(direction, along)) <= SquareRad)
             {
+                to = line;
                 return true;
             }
         }
 
-        return false;
+        to = null;
+        double reached = _reachedRad[end.Index];
+        return !double.IsNaN(reached) && Math.Abs(Dot(direction, Direction.FromRadians(reached))) <= SquareRad;
     }
 }

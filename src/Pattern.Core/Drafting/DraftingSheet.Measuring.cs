@@ -84,8 +84,9 @@ public sealed partial class DraftingSheet
     {
         const string Doing = "placing a dart";
         RequireDart(line, middle, intake, length, Doing);
+        DartLegs legs = LegsOf(line, middle, Direction.Down, intake, Doing);
         Landmark end = Square(middle, Direction.Down, Doing, "Square down from {0}: {1}. Mark {2}.", length, apex, draws, LandmarkKind.DartApex);
-        return DrawLegs(line, middle, end, intake, Doing);
+        return DrawLegs(line, middle, end, intake, legs);
     }
 
     /// <summary>Draws a dart on a line that points at a landmark, such as the bust point.</summary>
@@ -103,8 +104,9 @@ public sealed partial class DraftingSheet
         const string Doing = "placing a dart";
         RequireDart(line, middle, intake, length, Doing);
         Direction way = WayBetween(middle, toward, Doing);
+        DartLegs legs = LegsOf(line, middle, way, intake, Doing);
         Landmark end = Lay(middle, way, length, apex, draws, Doing, LandmarkKind.DartApex, "From {0} toward {3} measure {1}. Mark {2}.", toward);
-        return DrawLegs(line, middle, end, intake, Doing);
+        return DrawLegs(line, middle, end, intake, legs);
     }
 
     private void RequireDart(DraftedLine line, in Landmark middle, WorkedLength intake, WorkedLength length, string doing)
@@ -127,18 +129,20 @@ public sealed partial class DraftingSheet
         }
     }
 
-    private DraftedDart DrawLegs(DraftedLine line, in Landmark middle, in Landmark apex, WorkedLength intake, string doing)
+    private DartLegs LegsOf(DraftedLine line, in Landmark middle, in Direction axis, WorkedLength intake, string doing)
     {
-        WorkedLength half = intake.Half();
-        double halfMm = ToMarkMm(half.ValueMm);
-        Direction axis = WayBetween(middle, apex, doing);
+        double halfMm = ToMarkMm(intake.ValueMm / 2);
         (Point2D Place, double AlongMm) one = Leg(line, middle, axis, axis.TurnedLeft, halfMm, doing);
         (Point2D Place, double AlongMm) other = Leg(line, middle, axis, axis.TurnedRight, halfMm, doing);
-        DartLegs legs = one.AlongMm <= other.AlongMm ? new(one.Place, one.AlongMm, other.Place, other.AlongMm) : new(other.Place, other.AlongMm, one.Place, one.AlongMm);
+        return one.AlongMm <= other.AlongMm ? new(halfMm, one.Place, one.AlongMm, other.Place, other.AlongMm) : new(halfMm, other.Place, other.AlongMm, one.Place, one.AlongMm);
+    }
+
+    private DraftedDart DrawLegs(DraftedLine line, in Landmark middle, in Landmark apex, WorkedLength intake, in DartLegs legs)
+    {
         Landmark known = middle.As(LandmarkKind.DartMiddle);
         _landmarks[middle.Index] = known;
-        Record("Mark half the intake on the {3} either side of {0}: {1}. Join both to {2}.", middle, half, apex, line);
-        return new DraftedDart(line, known, apex, 2 * halfMm, legs);
+        Record("Mark half the intake on the {3} either side of {0}: {1}. Join both to {2}.", middle, intake.Half(), apex, line);
+        return new DraftedDart(line, known, apex, legs);
     }
 
     private (Point2D Place, double AlongMm) Leg(DraftedLine line, in Landmark middle, in Direction axis, in Direction across, double halfMm, string doing)

@@ -255,7 +255,7 @@ public sealed partial class DraftingSheet
         return line;
     }
 
-    private DraftedLine Draw(LineName name, CurvePath path, in Landmark from, in Landmark to)
+    private DraftedLine DrawPath(LineName name, CurvePath path, in Landmark from, in Landmark to)
     {
         RefuseFinished();
         var line = new DraftedLine(this, name, path, from, to);

@@ -102,7 +102,7 @@ public sealed partial class DraftingSheet
     /// <exception cref="ConstructionException">A measure of that name was stated before.</exception>
     public WorkedLength State(WorkedLength measure)
     {
-        string name = Guard.Name(Guard.NotNull(measure, nameof(measure)).Name, nameof(measure));
+        string name = Guard.Name(Guard.NotNull(measure, nameof(measure)).Name ?? string.Empty, nameof(measure));
         RefuseFinished();
         _measures ??= new(4);
         foreach (WorkedLength stated in _measures)

@@ -6,7 +6,6 @@ using FsCheck.Xunit;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
-using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using Pattern.Core.Tests.Geometry;
 using UnitsNet;

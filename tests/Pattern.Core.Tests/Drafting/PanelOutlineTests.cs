@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
-using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using static Pattern.Core.Tests.Drafting.DraftingSheetTests;

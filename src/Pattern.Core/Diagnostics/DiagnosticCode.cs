@@ -327,7 +327,7 @@ public enum DiagnosticCode
     AlternativeUnknown = 4109,
 
     /// <summary>A shaping law is known by its name only, and cannot be made from it.</summary>
-    ShapingLawUnknown = 5020,
+    ShapingLawUnknown = 5021,
 
     /// <summary>A shaping table has no rows.</summary>
     ShapingTableEmpty = 5001,

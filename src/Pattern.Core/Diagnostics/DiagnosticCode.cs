@@ -119,6 +119,9 @@ public enum DiagnosticCode
     /// <summary>An edge, or the grainline of a panel, begins where it ends.</summary>
     LineWithoutLength = 2021,
 
+    /// <summary>The edge that was to stay where it is lies on both sides of a cut.</summary>
+    KeptEdgeCut = 2022,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 

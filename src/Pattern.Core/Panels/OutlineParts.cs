@@ -139,6 +139,20 @@ internal sealed class OutlineParts
         }
     }
 
+    /// <summary>Whether any of an edge lies between two darts, from the first forward to the second.</summary>
+    internal bool HasBetween(int first, int second, int edge)
+    {
+        for (int i = Next(first); i != second; i = Next(i))
+        {
+            if (_parts[i].Edge == edge && !_parts[i].IsDart)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     internal void Replace(int index, in DartShape dart) => _parts[index] = _parts[index] with { Dart = dart };
 
     internal void Replace(int index, CurvePath stretch) => _parts[index] = _parts[index] with { Stretch = stretch };

@@ -15,9 +15,10 @@ public sealed partial class Panel
     /// <param name="dart">The dart.</param>
     /// <param name="at">Where the flare falls.</param>
     /// <param name="share">The part of the dart that goes into flare, 0 to 100 %.</param>
-    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel.</exception>
+    /// <param name="keep">The edge that stays where it is, as in <see cref="TransferDart"/>: by default the centre line, so that it can still lie on the fold.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or the edge to keep is cut.</exception>
     [Pure]
-    public Panel TurnDartIntoFlare(DartName dart, EdgePlace at, Ratio share)
+    public Panel TurnDartIntoFlare(DartName dart, EdgePlace at, Ratio share, EdgeName? keep = null)
     {
         if (Guard.Share(share, nameof(share)) == 0)
         {
@@ -25,7 +26,7 @@ public sealed partial class Panel
         }
 
         Point2D apex = FindDart(dart).Apex;
-        Panel opened = TransferPartOfDart(dart, at, share);
+        Panel opened = TransferPartOfDart(dart, at, share, keep);
         double place = at.ResolveMm(FindEdge(at.Edge).SewnLengthMm());
         return opened.ReleaseDart(opened.DartAt(at.Edge, place, apex), "turning a dart into flare");
     }
@@ -61,7 +62,8 @@ public sealed partial class Panel
 
     /// <summary>Cuts this panel in two along a dart and on from its apex to another edge: the dart becomes part of the seam between them.</summary>
     /// <remarks>The new edges run along the legs and the cut; true them to round the corner at the apex. Sewn lengths of all edges stay as they were in all, and the two new
-    /// edges are equal. Where the grain does not lie on a part, that part gets a grainline parallel to it.</remarks>
+    /// edges are equal. Neither part turns. Where the grainline does not lie whole on a part, that part gets one of its own,
+    /// parallel to it.</remarks>
     /// <param name="dart">The dart.</param>
     /// <param name="to">Where the cut ends, on another edge than the dart stands on.</param>
     /// <param name="seam">What the new edges are called, on both parts.</param>
@@ -82,11 +84,12 @@ public sealed partial class Panel
         int start = parts.IndexOf(from);
         int cut = parts.Cut(to, from.Apex, Step, ref start);
         RefuseOccupied(parts[cut].Dart, from, Step);
-        CutRules.RefuseCrossing(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
+        CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
         return Part(parts, start, cut, from.Apex, seam, centre, side, Step);
     }
 
     /// <summary>Cuts this panel in two along a straight line, as for a yoke.</summary>
+    /// <remarks>Neither part turns. Where the grainline does not lie whole on a part, that part gets one of its own, parallel to it.</remarks>
     /// <param name="from">Where the cut begins.</param>
     /// <param name="to">Where it ends, on another edge.</param>
     /// <param name="seam">What the new edges are called, on both parts.</param>
@@ -110,7 +113,7 @@ public sealed partial class Panel
         RefuseOccupied(parts[start].Dart, null, Step);
         RefuseOccupied(parts[end].Dart, null, Step);
         parts.Replace(start, new DartShape(apex, apex, apex, Toward.Centre));
-        CutRules.RefuseCrossing(this, apex, parts[end].Dart.CentreLeg, Step);
+        CutRules.RefuseCut(this, apex, parts[end].Dart.CentreLeg, Step);
         return Part(parts, start, end, apex, seam, before, beyond, Step);
     }
 
@@ -150,28 +153,15 @@ public sealed partial class Panel
         }
 
         var panel = new Panel(name, [.. edges], new PanelFeatures(
-            Mine(Grainline.Midpoint) ? Grainline : GrainlineFor(edges),
+            Grainline,
             [.. notches],
             [.. Landmarks.Where(l => Mine(l.Position) || edges.Any(e => e.Stretches.Any(s => s.ClosestTo(l.Position).DistanceMm < OnLineMm)))],
             [.. InsideDarts.Where(d => Mine(d.FirstApex))]));
         panel.RefuseCrossedOutline(step);
-        return panel;
-    }
-
-    // Parallel to the panel's own, half as long as the part is high, in the middle of it.
-    private LineSegment GrainlineFor(List<PanelEdge> edges)
-    {
-        BoundingBox box = edges[0].Stretches[0].Bounds;
-        foreach (PanelEdge edge in edges)
-        {
-            foreach (CurvePath stretch in edge.Stretches)
-            {
-                box = box.Union(stretch.Bounds);
-            }
-        }
-
-        Vector2D half = Grainline.Direction.TimesMm((box.TopMm - box.BottomMm) / 4);
-        return new LineSegment(box.Centre - half, box.Centre + half);
+        CurvePath outline = panel.SeamOutline();
+        return Grain.LiesWithin(outline, Grainline)
+            ? panel
+            : new Panel(name, panel._edges, panel._features with { Grainline = Grain.Within(outline, Grainline.Direction) });
     }
 
     private Panel ReleaseDart(Dart dart, string step)

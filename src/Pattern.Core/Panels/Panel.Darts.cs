@@ -85,7 +85,7 @@ public sealed partial class Panel
         for (int i = 0; i < corners.Length; i++)
         {
             CutRules.RefuseOutside(this, _edges[0].Name, corners[i], Step);
-            CutRules.RefuseCrossing(this, corners[i], corners[(i + 1) % corners.Length], Step);
+            CutRules.RefuseLeg(this, corners[i], corners[(i + 1) % corners.Length], Step);
         }
 
         return new Panel(Name, _edges, _features with { InsideDarts = [.. InsideDarts, dart] });
@@ -165,8 +165,8 @@ public sealed partial class Panel
     private void RefuseWrongDart(in DartShape shape, EdgeName edge, string step, DartShape? replaces = null)
     {
         CutRules.RefuseOutsideUnless(this, edge, shape.Apex, step, replaces);
-        CutRules.RefuseCrossing(this, shape.Apex, shape.CentreLeg, step, replaces);
-        CutRules.RefuseCrossing(this, shape.Apex, shape.SideLeg, step, replaces);
+        CutRules.RefuseLeg(this, shape.Apex, shape.CentreLeg, step, replaces);
+        CutRules.RefuseLeg(this, shape.Apex, shape.SideLeg, step, replaces);
     }
 
     // Half of what lies between the legs along a curved seam line, so that they stand the intake apart in a straight line.

@@ -42,7 +42,7 @@ public sealed partial class Panel
         return panel;
     }
 
-    /// <summary>What lies in a region that turns goes with it: named points and double-pointed darts. The grain stays.</summary>
+    /// <summary>What lies in a region that turns goes with it: named points and double-pointed darts. The grain keeps to what stays.</summary>
     private PanelFeatures Turned(CurvePath region, Transform2D turn)
     {
         bool Goes(Point2D point) => region.ContainmentOf(point) != Containment.Outside;
@@ -81,6 +81,6 @@ public sealed partial class Panel
         };
     }
 
-    private PanelEdge NearestEdge(Point2D point, EdgeName otherThan)
+    internal PanelEdge NearestEdge(Point2D point, EdgeName otherThan)
         => _edges.Where(e => e.Name != otherThan).OrderBy(e => e.Stretches.Min(s => s.ClosestTo(point).DistanceMm)).First();
 }

@@ -1,5 +1,7 @@
 using System;
+using System.Collections.Generic;
 using System.Diagnostics.Contracts;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using UnitsNet;
@@ -12,20 +14,23 @@ public sealed partial class Panel
     /// <summary>Returns a copy of this panel with a dart closed where it lies and opened at another place instead.</summary>
     /// <remarks>The pivot: the panel is cut from the new place to the apex, and what lies between turns about the apex until the old dart is closed. The angle at
     /// the apex stays the same, so the intake changes in proportion to the leg length: 30 mm on 140 mm legs becomes 34.3 mm on 160 mm legs. Sewn
-    /// lengths of all edges and the area outside the darts stay the same. The part that holds the grainline stays where it is.</remarks>
+    /// lengths of all edges and the area outside the darts stay the same. One part stays where it is, and the grain with it.</remarks>
     /// <param name="dart">The dart.</param>
     /// <param name="to">Anywhere on the outline, on the same edge too; between the ends of the edge, both excluded.</param>
-    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or the place is the dart's own.</exception>
+    /// <param name="keep">The edge that stays where it is, with all on its side of the cut. Default: the centre line (see <see cref="EdgeRole.Centre"/>); where there is
+    /// none, or it is cut itself, the part that holds the middle of the grainline.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, the place is the dart's own, or the edge to keep is cut.</exception>
     [Pure]
-    public Panel TransferDart(DartName dart, EdgePlace to) => TransferPartOfDart(dart, to, Ratio.FromDecimalFractions(1));
+    public Panel TransferDart(DartName dart, EdgePlace to, EdgeName? keep = null) => TransferPartOfDart(dart, to, Ratio.FromDecimalFractions(1), keep);
 
     /// <summary>Returns a copy of this panel with a part of a dart moved to another place; both darts then share the apex.</summary>
     /// <param name="dart">The dart.</param>
     /// <param name="to">The place of the new dart.</param>
     /// <param name="share">The part of its angle that goes, 0 to 100 %.</param>
-    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or the place is the dart's own.</exception>
+    /// <param name="keep">The edge that stays where it is, as in <see cref="TransferDart"/>.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, the place is the dart's own, or the edge to keep is cut.</exception>
     [Pure]
-    public Panel TransferPartOfDart(DartName dart, EdgePlace to, Ratio share)
+    public Panel TransferPartOfDart(DartName dart, EdgePlace to, Ratio share, EdgeName? keep = null)
     {
         const string Step = "transferring a dart";
         Dart from = FindDart(dart);
@@ -40,8 +45,8 @@ public sealed partial class Panel
         int closing = parts.IndexOf(from);
         int cut = parts.Cut(to, from.Apex, Step, ref closing);
         RefuseOccupied(parts[cut].Dart, from, Step);
-        CutRules.RefuseCrossing(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
-        return Pivot(parts, closing, cut, part * from.SignedAngleRad, from.Apex, Step);
+        CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
+        return Pivot(parts, closing, cut, part * from.SignedAngleRad, from.Apex, keep, Step);
     }
 
     /// <summary>Returns a copy of this panel with a dart split into several of the same angle and apex, side by side on the same edge.</summary>
@@ -49,9 +54,10 @@ public sealed partial class Panel
     /// <param name="dart">The dart.</param>
     /// <param name="count">How many darts it becomes, 2 to 8.</param>
     /// <param name="spacing">Along the sewn edge from dart to dart; negative goes towards the centre.</param>
-    /// <exception cref="ConstructionException">A new dart would stand off the edge or cross another dart.</exception>
+    /// <param name="keep">The edge that stays where it is, as in <see cref="TransferDart"/>.</param>
+    /// <exception cref="ConstructionException">A new dart would stand off the edge or cross another dart, or the edge to keep is cut.</exception>
     [Pure]
-    public Panel SplitDart(DartName dart, int count, Length spacing)
+    public Panel SplitDart(DartName dart, int count, Length spacing, EdgeName? keep = null)
     {
         Guard.InRange(count, 2, 8, nameof(count));
         double spacingMm = Guard.Millimetres(spacing, nameof(spacing));
@@ -63,7 +69,7 @@ public sealed partial class Panel
         {
             // What is left of the dart gives one part of what it still has.
             panel = panel.TransferPartOfDart(
-                dart.Edge.Dart(number), dart.Edge.At(Length.FromMillimeters(stands + (i * spacingMm))), Ratio.FromDecimalFractions(1.0 / (count - i + 1)));
+                dart.Edge.Dart(number), dart.Edge.At(Length.FromMillimeters(stands + (i * spacingMm))), Ratio.FromDecimalFractions(1.0 / (count - i + 1)), keep);
             number += spacingMm < 0 ? 1 : 0;
         }
 
@@ -73,9 +79,10 @@ public sealed partial class Panel
     /// <summary>Returns a copy of this panel with two darts that share an apex made into one, where the first stands.</summary>
     /// <param name="keep">The dart that takes all.</param>
     /// <param name="close">The dart that closes.</param>
-    /// <exception cref="ConstructionException">The darts do not share an apex, or are the same.</exception>
+    /// <param name="keepEdge">The edge that stays where it is, as in <see cref="TransferDart"/>.</param>
+    /// <exception cref="ConstructionException">The darts do not share an apex, or are the same, or the edge to keep is cut.</exception>
     [Pure]
-    public Panel MergeDarts(DartName keep, DartName close)
+    public Panel MergeDarts(DartName keep, DartName close, EdgeName? keepEdge = null)
     {
         const string Step = "merging darts";
         Dart kept = FindDart(keep);
@@ -93,15 +100,17 @@ public sealed partial class Panel
         }
 
         var parts = new OutlineParts(this);
-        return Pivot(parts, parts.IndexOf(closed), parts.IndexOf(kept), closed.SignedAngleRad, closed.Apex, Step);
+        return Pivot(parts, parts.IndexOf(closed), parts.IndexOf(kept), closed.SignedAngleRad, closed.Apex, keepEdge, Step);
     }
 
     /// <summary>Returns this panel with a dart closed flat. Only a dart whose apex lies on an edge can be: what lies beyond it turns about that point.</summary>
     /// <remarks>A dart that ends inside the panel makes it round, which paper cannot be: move it to another edge, or see <see cref="PanelEdge.Closed"/> for the
     /// edge alone.</remarks>
-    /// <exception cref="ConstructionException">The dart ends inside the panel.</exception>
+    /// <param name="dart">The dart.</param>
+    /// <param name="keep">The edge that stays where it is, as in <see cref="TransferDart"/>.</param>
+    /// <exception cref="ConstructionException">The dart ends inside the panel, or the edge to keep lies on both sides of it.</exception>
     [Pure]
-    public Panel CloseDart(DartName dart)
+    public Panel CloseDart(DartName dart, EdgeName? keep = null)
     {
         const string Step = "closing a dart";
         Dart closed = FindDart(dart);
@@ -137,17 +146,19 @@ public sealed partial class Panel
         var parts = new OutlineParts(this);
         int closing = parts.IndexOf(closed);
         int cut = parts.Cut(hinge.Name.At(Length.FromMillimeters(at)), closed.Apex, Step, ref closing);
-        return Pivot(parts, closing, cut, closed.SignedAngleRad, closed.Apex, Step);
+        return Pivot(parts, closing, cut, closed.SignedAngleRad, closed.Apex, keep, Step);
     }
 
     /// <summary>Returns a copy of this panel slashed from a place to a hinge on the outline and spread open: a new dart with its apex on the hinge.</summary>
-    /// <remarks>The opposite of <see cref="CloseDart"/>. Sewn lengths of all edges stay the same; the part that holds the grainline stays where it is.</remarks>
+    /// <remarks>The opposite of <see cref="CloseDart"/>. Sewn lengths of all edges stay the same. One part stays where it is, and the grain with it.</remarks>
     /// <param name="at">Where the panel opens.</param>
     /// <param name="hinge">Where it holds together.</param>
     /// <param name="intake">How far it opens, straight from leg to leg.</param>
-    /// <exception cref="ConstructionException">The slash would cross a dart or leave the panel, or the intake is more than twice the length of the slash.</exception>
+    /// <param name="keep">The edge that stays where it is, as in <see cref="TransferDart"/>.</param>
+    /// <exception cref="ConstructionException">The slash would cross a dart or leave the panel, the intake is more than twice the length of the slash, or the edge to
+    /// keep is cut.</exception>
     [Pure]
-    public Panel OpenDart(EdgePlace at, EdgePlace hinge, Length intake)
+    public Panel OpenDart(EdgePlace at, EdgePlace hinge, Length intake, EdgeName? keep = null)
     {
         const string Step = "opening a dart";
         double intakeMm = Guard.Millimetres(intake, 0, 10_000, nameof(intake));
@@ -164,22 +175,22 @@ public sealed partial class Panel
             throw PanelErrors.TooWide(Name, at.Edge, intakeMm, 2 * leg, Step);
         }
 
-        CutRules.RefuseCrossing(this, apex, parts[open].Dart.CentreLeg, Step);
+        CutRules.RefuseCut(this, apex, parts[open].Dart.CentreLeg, Step);
 
         // Opening about the hinge is closing by a negative angle; which way round the outline runs decides the sign.
         double angle = 2 * Math.Asin(intakeMm / 2 / leg) * (SeamOutline().SignedAreaMm2 > 0 ? -1 : 1);
-        return intakeMm == 0 ? this : Pivot(parts, hold, open, -angle, apex, Step);
+        return intakeMm == 0 ? this : Pivot(parts, hold, open, -angle, apex, keep, Step);
     }
 
     /// <summary>Turns what lies between two darts that share an apex, so that the first closes by an angle and the second opens by it.</summary>
-    private Panel Pivot(OutlineParts parts, int closing, int opening, double angleRad, in Point2D apex, string step)
+    private Panel Pivot(OutlineParts parts, int closing, int opening, double angleRad, in Point2D apex, EdgeName? keep, string step)
     {
-        // Either side of the two may turn; the grain stays.
+        // Either side of the two may turn.
         CurvePath forward = parts.RegionBetween(closing, opening, apex);
-        bool turnForward = forward.ContainmentOf(Grainline.Midpoint) != Containment.Inside;
+        bool turnForward = !StaysForward(parts, closing, opening, forward, keep, step);
         Transform2D turn = Transform2D.RotationRaw(apex, Direction.FromRadians(turnForward ? -angleRad : angleRad));
-        CurvePath region = turnForward ? forward : parts.RegionBetween(opening, closing, apex);
-        PanelFeatures features = Turned(region, turn);
+        CurvePath backward = parts.RegionBetween(opening, closing, apex);
+        PanelFeatures features = Turned(turnForward ? forward : backward, turn);
         if (turnForward)
         {
             parts.TurnBetween(closing, opening, turn);
@@ -189,7 +200,41 @@ public sealed partial class Panel
             parts.TurnBetween(opening, closing, turn);
         }
 
-        return WithEdges(parts.ToEdges(), features, step);
+        Panel turned = WithEdges(parts.ToEdges(), features, step);
+
+        // The grain lies as it did to what stays. Where its line now ends beside the panel, another one parallel to it is drawn on what stays.
+        return Grain.EndsWithin(SeamOutline(), Grainline) && !Grain.EndsWithin(turned.SeamOutline(), Grainline)
+            ? new Panel(Name, turned._edges, turned._features with { Grainline = Grain.Within(turnForward ? backward : forward, Grainline.Direction) })
+            : turned;
+    }
+
+    // Whether what runs forward from the one dart to the other stays where it is.
+    private bool StaysForward(OutlineParts parts, int closing, int opening, CurvePath forward, EdgeName? keep, string step)
+    {
+        int kept = keep is { } named ? IndexOf(named) : -1;
+        bool isForward = false;
+        bool isBackward = false;
+        for (int i = 0; i < _edges.Length; i++)
+        {
+            if (i == kept || (kept < 0 && _edges[i].Role == EdgeRole.Centre))
+            {
+                isForward |= parts.HasBetween(closing, opening, i);
+                isBackward |= parts.HasBetween(opening, closing, i);
+            }
+        }
+
+        if (isForward != isBackward)
+        {
+            return isForward;
+        }
+
+        if (kept < 0)
+        {
+            return forward.ContainmentOf(Grainline.Midpoint) == Containment.Inside;
+        }
+
+        IEnumerable<string> whole = _edges.Where((_, i) => parts.HasBetween(closing, opening, i) != parts.HasBetween(opening, closing, i)).Select(edge => edge.Name.Text);
+        throw new ConstructionException(DiagnosticCode.KeptEdgeCut, keep!.Value, Name, string.Join(", ", whole)) { Step = step, Landmark = keep.Value.Text };
     }
 
     private void RefuseOwnPlace(Dart dart, EdgePlace to)

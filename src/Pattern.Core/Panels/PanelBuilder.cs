@@ -80,7 +80,7 @@ public sealed class PanelBuilder
     internal static Panel Finish(PanelName name, PanelEdge[] edges, IEnumerable<PathSegment> outline, Notch[] notches, Landmark[] landmarks, LineSegment? grainline)
     {
         new Panel(name, edges, new PanelFeatures(default, [], [], [])).RefuseCrossedOutline("making a panel");
-        LineSegment grain = grainline ?? UsualGrain(CurvePath.FromSegments(outline).Closed());
+        LineSegment grain = grainline ?? Grain.Within(CurvePath.FromSegments(outline).Closed(), Direction.Down);
         RefuseNoLength(name, "the grainline", grain.LengthMm);
         return new Panel(name, edges, new PanelFeatures(grain, notches, landmarks, []));
     }
@@ -133,28 +133,5 @@ public sealed class PanelBuilder
         {
             throw new ConstructionException(DiagnosticCode.LineWithoutLength, panel, line, Length.Zero) { Step = "making a panel", Landmark = line };
         }
-    }
-
-    // Upright in the middle of the box, as long as half of what is inside there: where the outline bends in, half of the longest part.
-    private static LineSegment UsualGrain(CurvePath outline)
-    {
-        BoundingBox box = outline.Bounds;
-        double x = (box.LeftMm + box.RightMm) / 2;
-        double[] heights = [.. outline.IntersectionsWith(Line.Vertical(new Point2D(x, 0))).Points.Select(hit => hit.Point.YMm).OrderBy(y => y)];
-        double low = box.BottomMm;
-        double high = box.TopMm;
-        if (heights.Length > 2)
-        {
-            int longest = Enumerable.Range(0, heights.Length - 1)
-                .Where(i => outline.ContainmentOf(new Point2D(x, (heights[i] + heights[i + 1]) / 2)) == Containment.Inside)
-                .OrderByDescending(i => heights[i + 1] - heights[i]).FirstOrDefault();
-            (low, high) = (heights[longest], heights[longest + 1]);
-        }
-        else if (heights.Length == 2)
-        {
-            (low, high) = (heights[0], heights[1]);
-        }
-
-        return new LineSegment(new Point2D(x, low + (0.75 * (high - low))), new Point2D(x, low + (0.25 * (high - low))));
     }
 }

@@ -32,6 +32,13 @@ internal static class PieceChecks
         }
 
         list.Count("ends of the grainline inside the seam line", place, Inside(piece.SeamLine, [piece.Grainline.Start, piece.Grainline.End]), 2);
+        if (piece.Settings.Fold is { } fold)
+        {
+            PanelEdge edge = piece.Half.FindEdge(fold);
+            double turnRad = Math.Abs(piece.Grainline.Direction.TurnRadTo(edge.Start.DirectionTo(edge.End)));
+            list.Angle("grain along the fold", place, Math.Min(turnRad, Math.PI - turnRad), 0);
+        }
+
         int holes = 0;
         int inside = 0;
         foreach (PieceDart dart in piece.Darts)

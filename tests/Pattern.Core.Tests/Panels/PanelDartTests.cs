@@ -458,7 +458,13 @@ public class PanelDartTests
         }
 
         Assert.Equal(before.SeamOutline().SignedArea.SquareMillimeters, after.SeamOutline().SignedArea.SquareMillimeters, 1e-4);
-        Assert.Equal(before.Grainline, after.Grainline);
+        Assert.Equal(0, before.Grainline.Direction.AngleTo(after.Grainline.Direction).Degrees, 9);
+        CurvePath cloth = after.SeamOutline();
+        if (cloth.ContainmentOf(before.Grainline.Start) == Containment.Inside && cloth.ContainmentOf(before.Grainline.End) == Containment.Inside)
+        {
+            Assert.Equal(before.Grainline, after.Grainline);
+        }
+
         Assert.Equal(before.Notches.Select(n => (n.Edge, n.DistanceFromStart)), after.Notches.Select(n => (n.Edge, n.DistanceFromStart)));
         Assert.All(after.Notches, n => Assert.True(after.FindEdge(n.Edge).Stretches.Min(s => s.ClosestTo(n.Position).Distance.Millimeters) < 1e-6));
         Assert.Equal(before.Landmarks.Select(l => l.Name), after.Landmarks.Select(l => l.Name));

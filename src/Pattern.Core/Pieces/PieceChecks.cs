@@ -31,6 +31,7 @@ internal static class PieceChecks
             list.LengthAtLeast(edge.Name + " beyond its fold less before it", place, turnUp.LeastWiderMm(), 0, TurnUpToleranceMm);
         }
 
+        AddTooNear(list, place, piece);
         list.Count("ends of the grainline inside the seam line", place, Inside(piece.SeamLine, [piece.Grainline.Start, piece.Grainline.End]), 2);
         if (piece.Settings.Fold is { } fold)
         {
@@ -55,6 +56,41 @@ internal static class PieceChecks
 
         return list.ToReport();
     }
+
+    // The whole cut line against the seam line of each edge. Where two allowances meet, the narrower of them is what both edges have there.
+    private static void AddTooNear(CheckList list, string place, PatternPiece piece)
+    {
+        var faults = new List<CutFault>();
+        for (int k = 0; k < piece.Edges.Count; k++)
+        {
+            CutFault? worst = null;
+            for (int i = 0; i < piece.Edges.Count; i++)
+            {
+                PieceEdge edge = piece.Edges[i];
+                double neededMm = Math.Min(piece.Edges[k].AllowanceMm, edge.AllowanceMm);
+                worst = i == k ? worst : Worse(worst, Clearance.Find(edge.CutLine, piece.Panel.Edges[k], neededMm));
+                if (edge.CornerLine is { } corner)
+                {
+                    double next = piece.Edges[(i + 1) % piece.Edges.Count].AllowanceMm;
+                    worst = Worse(worst, Clearance.Find(corner, piece.Panel.Edges[k], Math.Min(neededMm, next)));
+                }
+            }
+
+            if (worst is not null)
+            {
+                faults.Add(worst);
+            }
+        }
+
+        list.Count("seam lines that the cut line comes too near", place, faults.Count, 0);
+        foreach (CutFault fault in faults)
+        {
+            list.LengthAtLeast("from the cut line at " + fault.At + " to " + fault.Edge, place, fault.NearestMm!.Value, fault.AllowanceMm, CheckList.ToleranceMm);
+        }
+    }
+
+    private static CutFault? Worse(CutFault? one, CutFault? other)
+        => one is null || (other is not null && other.AllowanceMm - other.NearestMm > one.AllowanceMm - one.NearestMm) ? other ?? one : one;
 
     private static double NarrowestMm(PieceEdge edge)
     {

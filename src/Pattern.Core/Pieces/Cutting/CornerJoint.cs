@@ -142,12 +142,12 @@ internal readonly struct CornerJoint
         if (_after.AllowanceMm > _before.AllowanceMm)
         {
             Line square = Line.From(_seamCorner, Outward(_leaving));
-            PathSpot onTail = TryCross(Tail.Tail(out int offset), square, end, out PathSpot spot) ? spot.Moved(offset) : Tail.EndBeside;
+            PathSpot onTail = TryCross(Tail.Tail(out int offset), square, end, out PathSpot spot, isAhead: true) ? spot.Moved(offset) : Tail.EndBeside;
             return End(onTail, Head.StartBeside);
         }
 
         Line squareToEnd = Line.From(_seamCorner, Outward(_arriving));
-        PathSpot onHead = TryCross(Head.Head(), squareToEnd, start, out PathSpot found) ? found : Head.StartBeside;
+        PathSpot onHead = TryCross(Head.Head(), squareToEnd, start, out PathSpot found, isAhead: true) ? found : Head.StartBeside;
         return End(Tail.EndBeside, onHead);
     }
 
@@ -155,7 +155,7 @@ internal readonly struct CornerJoint
     private List<PathSegment> SquareOffNext()
     {
         Line seamOn = Line.From(_seamCorner, _leaving.Reversed);
-        if (!TryCross(Tail.Tail(out int offset), seamOn, _seamCorner, out PathSpot onTail))
+        if (!TryCross(Tail.Tail(out int offset), seamOn, _seamCorner, out PathSpot onTail, isAhead: true))
         {
             return Extend(isBlunt: false);
         }
@@ -167,7 +167,7 @@ internal readonly struct CornerJoint
     private List<PathSegment> SquareOffBefore()
     {
         Line seamOn = Line.From(_seamCorner, _arriving);
-        if (!TryCross(Head.Head(), seamOn, _seamCorner, out PathSpot onHead))
+        if (!TryCross(Head.Head(), seamOn, _seamCorner, out PathSpot onHead, isAhead: true))
         {
             return Extend(isBlunt: false);
         }
@@ -264,14 +264,15 @@ internal readonly struct CornerJoint
         return nearest < double.PositiveInfinity;
     }
 
-    private static bool TryCross(CurvePath path, in Line line, in Point2D near, out PathSpot spot)
+    // Nearest to a point; where a line is drawn on from the corner, only beyond it.
+    private static bool TryCross(CurvePath path, in Line line, in Point2D near, out PathSpot spot, bool isAhead = false)
     {
         double nearest = double.PositiveInfinity;
         spot = default;
         foreach (PathIntersection hit in path.IntersectionsWith(line).Points)
         {
             double away = hit.Point.DistanceMm(near);
-            if (away < nearest)
+            if (away < nearest && !(isAhead && hit.SecondParameter < -MeetMm))
             {
                 nearest = away;
                 spot = new PathSpot(hit.FirstSegment, hit.FirstParameter);

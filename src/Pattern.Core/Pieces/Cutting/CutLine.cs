@@ -12,9 +12,6 @@ internal sealed class CutLine
     // The farthest that a corner's point or the mirror image of an allowance lies from the end of an edge, in widest allowances.
     private const double Reach = 8;
 
-    // How closely it is looked whether a dart's allowance comes too near to another edge.
-    private const int SamplesPerSegment = 24;
-
     private CutLine(EdgeCut[] edges, CurvePath[] lines, CurvePath?[] corners, CurvePath outline)
     {
         Edges = edges;
@@ -74,7 +71,7 @@ internal sealed class CutLine
             between[i] = CornerJoint.Make(edges[i], after, hand, corner, acrossEnds);
         }
 
-        var lines = new CurvePath[count];
+        var along = new List<PathSegment>[count];
         var all = new List<PathSegment>(32);
         for (int i = 0; i < count; i++)
         {
@@ -84,23 +81,34 @@ internal sealed class CutLine
                 return null;
             }
 
-            lines[i] = CurvePath.FromSegments(edges[i].Line());
-            all.AddRange(lines[i].SegmentsRaw);
+            along[i] = SharedEnds.WithoutSpecks(edges[i].Line());
+            all.AddRange(along[i]);
             all.AddRange(between[i]);
         }
 
-        CurvePath outline = CurvePath.FromSegments(all).Closed();
+        PathSegment[] ring = [.. CurvePath.FromSegments(all).Closed().SegmentsRaw];
+        SharedEnds.Join(ring);
+        var outline = CurvePath.Trusted(ring, isClosed: true);
+        var lines = new CurvePath[count];
+        var corners = new CurvePath?[count];
+        int at = 0;
+        for (int i = 0; i < count; i++)
+        {
+            lines[i] = Part(ring, ref at, along[i].Count)!;
+            corners[i] = Part(ring, ref at, between[i].Count);
+        }
+
         if (outline.IsSimple())
         {
             fault = TooNear(edges, lines);
             return fault is null
-                ? new CutLine(edges, lines, Array.ConvertAll(between, corner => corner.Count == 0 ? null : CurvePath.FromSegments(corner)), outline)
+                ? new CutLine(edges, lines, corners, outline)
                 : null;
         }
 
-        Point2D at = PieceErrors.FirstCrossing(outline);
-        EdgeName nearest = PieceErrors.NearestEdge(panel, at);
-        fault = new CutFault(nearest, widths[panel.IndexOf(nearest)], at);
+        Point2D crossing = PieceErrors.FirstCrossing(outline);
+        EdgeName nearest = PieceErrors.NearestEdge(panel, crossing);
+        fault = new CutFault(nearest, widths[panel.IndexOf(nearest)], crossing);
         return null;
     }
 
@@ -112,7 +120,7 @@ internal sealed class CutLine
             for (int k = 0; k < edges.Length && edges[i].Caps.Length > 0; k++)
             {
                 double neededMm = Math.Min(edges[i].AllowanceMm, edges[k].AllowanceMm);
-                if (k != i && TooNear(lines[i], edges[k].Edge, neededMm) is { } fault)
+                if (k != i && Clearance.Find(lines[i], edges[k].Edge, neededMm) is { } fault)
                 {
                     return fault;
                 }
@@ -122,25 +130,17 @@ internal sealed class CutLine
         return null;
     }
 
-    private static CutFault? TooNear(CurvePath line, PanelEdge edge, double neededMm)
+    private static CurvePath? Part(PathSegment[] ring, ref int at, int count)
     {
-        foreach (PathSegment segment in line.SegmentsRaw)
+        if (count == 0)
         {
-            for (int i = 0; i <= SamplesPerSegment; i++)
-            {
-                Point2D at = segment.PointAtRaw((double)i / SamplesPerSegment);
-                foreach (CurvePath stretch in edge.Stretches)
-                {
-                    double nearestMm = neededMm - CheckList.ToleranceMm <= 0 || stretch.Bounds.DistanceMm(at) >= neededMm ? neededMm : stretch.ClosestTo(at).DistanceMm;
-                    if (nearestMm < neededMm - CheckList.ToleranceMm)
-                    {
-                        return new CutFault(edge.Name, neededMm, at, nearestMm);
-                    }
-                }
-            }
+            return null;
         }
 
-        return null;
+        var part = new PathSegment[count];
+        Array.Copy(ring, at, part, 0, count);
+        at += count;
+        return CurvePath.Trusted(part, isClosed: false);
     }
 
     // How far all allowances would have to be narrowed for a cut line to be drawn; to a thousandth, rounded down.

@@ -224,6 +224,15 @@ public enum DiagnosticCode
     /// <summary>A draft was asked for a landmark that was not drawn.</summary>
     LandmarkNotDrawn = 4006,
 
+    /// <summary>The darts of a panel turn its waistline farther than a quarter of a circle.</summary>
+    DartsTurnTooFar = 4007,
+
+    /// <summary>A waistline is so much wider than the hip that its side seam would lean out more than 45 degrees.</summary>
+    WaistWiderThanHip = 4008,
+
+    /// <summary>The centre of a waistline lies as low as the hip.</summary>
+    WaistAtHip = 4009,
+
     /// <summary>A sheet was asked for a line that was not drawn on it.</summary>
     LineNotDrawn = 4010,
 
@@ -298,6 +307,12 @@ public enum DiagnosticCode
 
     /// <summary>A traced outline does not come back to its start.</summary>
     OutlineNotClosed = 4034,
+
+    /// <summary>A hem comes in so fast that its seam would lean in more than 45 degrees.</summary>
+    HemTooSteep = 4035,
+
+    /// <summary>A panel has no room at the hem.</summary>
+    HemTooNarrow = 4036,
 
     /// <summary>A method was asked for a setting that it does not have.</summary>
     SettingUnknown = 4100,

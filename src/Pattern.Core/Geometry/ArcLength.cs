@@ -55,8 +55,9 @@ internal readonly struct ArcLength
         double dx2 = 3 * (curve.X3 - curve.X2);
         double dy2 = 3 * (curve.Y3 - curve.Y2);
         _scaleMm = 3 * curve.HodographMm;
-        if (!(_scaleMm > 1e-280))
+        if (!(_scaleMm > 1e-280 && _scaleMm <= double.MaxValue))
         {
+            Raw.RequireFinite(_scaleMm, nameof(curve));
             this = default;
             return;
         }
@@ -95,6 +96,7 @@ internal readonly struct ArcLength
         double sum = 0;
         for (int i = 1; from < to && _scaleMm > 0; i++)
         {
+            SearchWork.Step();
             double end = i < MostStretches ? StretchEnd(from, to) : to;
             sum += Gauss(_rule, from, end);
             from = end;
@@ -216,6 +218,7 @@ internal readonly struct ArcLength
         double enough = 0.25 * _allowed;
         for (int i = 0; i < 80; i++)
         {
+            SearchWork.Step();
             low = missing > 0 ? t : low;
             high = missing > 0 ? high : t;
 

@@ -138,8 +138,9 @@ public readonly partial struct CubicBezier
 
     private static void RequireApart(double chordMm, string parameter)
     {
-        if (!(chordMm > 0))
+        if (!(chordMm > 0 && chordMm <= double.MaxValue))
         {
+            Raw.RequireFinite(chordMm, parameter);
             throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.EndsCoincide), parameter);
         }
     }

@@ -131,6 +131,7 @@ public readonly partial struct CubicBezier
             return 0;
         }
 
+        Raw.RequireFinite(magnitude, nameof(point));
         var scaled = new CubicBezier(
             X0 / magnitude, Y0 / magnitude, X1 / magnitude, Y1 / magnitude, X2 / magnitude, Y2 / magnitude, X3 / magnitude, Y3 / magnitude);
         double distance2 = double.PositiveInfinity;

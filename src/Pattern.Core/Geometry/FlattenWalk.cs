@@ -47,7 +47,9 @@ internal struct FlattenWalk
         _ax = (curve.X3 - curve.X0) - (3 * (curve.X2 - curve.X1));
         _ay = (curve.Y3 - curve.Y0) - (3 * (curve.Y2 - curve.Y1));
 
-        double sure = 1 / MostChords(curve, toleranceMm);
+        double mostChords = MostChords(curve, toleranceMm);
+        Raw.RequireFinite(mostChords, nameof(curve));
+        double sure = 1 / mostChords;
         _leastStep = 0.5 * sure;
         _step = Math.Min(1, 1.2 * sure);
         _tolerance2 = toleranceMm * toleranceMm;

@@ -14,6 +14,9 @@ internal static unsafe class NearestOnCubic
     private const double LeastWidth = 1.0 / (1 << 27);
     private const int MostWaiting = 32;
 
+    // A quintic changes sign five times at most, in all stretches of one width together: two of them are halved, 27 times, at most.
+    private const int MostVisits = 512;
+
     // Squares of squares of coordinates stay finite, and nothing vanishes, between these bounds.
     private const double MostSafe = 1e70;
     private const double LeastSafe = 1e-70;
@@ -24,9 +27,10 @@ internal static unsafe class NearestOnCubic
     /// <param name="qy">The point, Y.</param>
     /// <param name="distance2Mm2">The bound on the squared distance; receives the least one where that is less.</param>
     /// <param name="t">Receives the parameter.</param>
+    /// <param name="mostVisits">So many stretches are looked at; the nearest point by then is the answer.</param>
     /// <returns>Whether there is a point nearer than the bound.</returns>
     [SkipLocalsInit]
-    internal static bool TryFind(in CubicBezier curve, double qx, double qy, ref double distance2Mm2, out double t)
+    internal static bool TryFind(in CubicBezier curve, double qx, double qy, ref double distance2Mm2, out double t, int mostVisits = MostVisits)
     {
         double x0 = curve.X0 - qx;
         double y0 = curve.Y0 - qy;
@@ -80,8 +84,10 @@ internal static unsafe class NearestOnCubic
         double by = 3 * (hy1 - hy0);
         double ax = (hx2 - hx1) - (hx1 - hx0);
         double ay = (hy2 - hy1) - (hy1 - hy0);
-        while (true)
+        for (int visits = 0; visits < mostVisits; visits++)
         {
+            SearchWork.Step();
+
             // The coefficients of the squared distance on this stretch are running sums of those of its derivative.
             double d1 = width * f0;
             double d2 = d1 + (width * f1);

@@ -1,5 +1,6 @@
 using System;
 using System.Runtime.CompilerServices;
+using Pattern.Core.Diagnostics;
 #if NET
 using System.Runtime.Intrinsics.Arm;
 using System.Runtime.Intrinsics.X86;
@@ -42,6 +43,17 @@ internal static class Raw
     }
 
     internal static double Clamp(double value, double least, double most) => value < least ? least : value > most ? most : value;
+
+    /// <summary>Refuses NaN and infinity where a search begins: inside it every comparison with a NaN is false, so nothing would end it.</summary>
+    /// <remarks>One comparison; a sum of several numbers is refused where one of them is.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static void RequireFinite(double value, string name)
+    {
+        if (!(Math.Abs(value) <= double.MaxValue))
+        {
+            Guard.Finite(value, name);
+        }
+    }
 
     private static double HypotScaled(double x, double y)
     {

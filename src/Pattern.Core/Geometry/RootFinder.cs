@@ -11,6 +11,9 @@ internal interface IScalarFunction
 /// <summary>Finds the root of a function between two places where it has different signs.</summary>
 internal static class RootFinder
 {
+    // Halving alone takes about a hundred steps to the last digit; the method takes hardly more than twice that.
+    private const int MostSteps = 200;
+
     /// <summary>Chandrupatla's method: inverse quadratic steps where they are safe, halving where not, so that it never takes
     /// much longer than halving alone.</summary>
     /// <param name="function">What is to become zero.</param>
@@ -19,16 +22,20 @@ internal static class RootFinder
     /// <param name="high">The other end.</param>
     /// <param name="valueHigh">The value there, of the other sign.</param>
     /// <param name="enough">A value no larger than this ends the search.</param>
-    internal static double Find<TFunction>(in TFunction function, double low, double valueLow, double high, double valueHigh, double enough)
+    /// <param name="mostSteps">So often the function is asked at most; the nearest place by then is the answer.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An end of the bracket or a value there is NaN or infinite.</exception>
+    internal static double Find<TFunction>(in TFunction function, double low, double valueLow, double high, double valueHigh, double enough, int mostSteps = MostSteps)
         where TFunction : struct, IScalarFunction
     {
+        Raw.RequireFinite(high - low + (valueHigh - valueLow), nameof(function));
         double a = high;
         double b = low;
         double fa = valueHigh;
         double fb = valueLow;
         double share = 0.5;
-        for (int i = 0; i < 200; i++)
+        for (int i = 0; i < mostSteps; i++)
         {
+            SearchWork.Step();
             double x = a + (share * (b - a));
             double value = function.At(x);
             double c = b;

@@ -10,8 +10,11 @@ internal static class WindingNumber
 {
     private const int MostDepth = 64;
 
+    // A few pieces of each depth lie around the point, so no count comes near this. If one did, the chords would have to do.
+    private const int MostVisits = 4096;
+
     /// <returns>Whether the point is off the path.</returns>
-    internal static bool TryCount(CurvePath path, in Point2D point, double toleranceMm, out int number)
+    internal static bool TryCount(CurvePath path, in Point2D point, double toleranceMm, out int number, int mostVisits = MostVisits)
     {
         number = 0;
         PathSegment[] segments = path.SegmentsRaw;
@@ -34,11 +37,13 @@ internal static class WindingNumber
                     break;
                 default:
                     CubicBezier c = segments[i].CubicRaw;
+                    int visitsLeft = mostVisits;
                     isOff = TryAddCubic(
                         new CubicBezier(
                             start.XMm - px, start.YMm - py, c.X1 - px, c.Y1 - py, c.X2 - px, c.Y2 - py, end.XMm - px, end.YMm - py),
                         toleranceMm,
                         0,
+                        ref visitsLeft,
                         ref number);
                     break;
             }
@@ -89,8 +94,9 @@ internal static class WindingNumber
         return true;
     }
 
-    private static bool TryAddCubic(in CubicBezier c, double toleranceMm, int depth, ref int number)
+    private static bool TryAddCubic(in CubicBezier c, double toleranceMm, int depth, ref int visitsLeft, ref int number)
     {
+        SearchWork.Step();
         double bottom = Math.Min(Math.Min(c.Y0, c.Y1), Math.Min(c.Y2, c.Y3));
         double top = Math.Max(Math.Max(c.Y0, c.Y1), Math.Max(c.Y2, c.Y3));
         double right = Math.Max(Math.Max(c.X0, c.X1), Math.Max(c.X2, c.X3));
@@ -115,13 +121,20 @@ internal static class WindingNumber
             return true;
         }
 
-        if (depth >= MostDepth || PieceTests.IsFlat(c, 0.1 * toleranceMm))
+        if (depth == 0)
+        {
+            // With a NaN no piece would ever be flat, or away from the point.
+            Raw.RequireFinite(c.MagnitudeMm, nameof(c));
+        }
+
+        if (depth >= MostDepth || visitsLeft-- <= 0 || PieceTests.IsFlat(c, 0.1 * toleranceMm))
         {
             return TryAddLine(c.X0, c.Y0, c.X3, c.Y3, toleranceMm, ref number);
         }
 
         c.SplitRaw(0.5, out CubicBezier before, out CubicBezier after);
-        return TryAddCubic(before, toleranceMm, depth + 1, ref number) && TryAddCubic(after, toleranceMm, depth + 1, ref number);
+        return TryAddCubic(before, toleranceMm, depth + 1, ref visitsLeft, ref number)
+            && TryAddCubic(after, toleranceMm, depth + 1, ref visitsLeft, ref number);
     }
 
     private static bool TryAddArc(

@@ -5,6 +5,7 @@ using Pattern.Core.Geometry;
 namespace Pattern.Core.Panels;
 
 /// <summary>What an edge across darts is trued to.</summary>
+/// <param name="Panel">For messages.</param>
 /// <param name="Start">Where the edge begins, on the centre line.</param>
 /// <param name="Leaving">The direction of the edge there: square to the centre line, out to the side.</param>
 /// <param name="SideFoot">Where the straight side seam below ends and its hip curve up to the edge begins.</param>
@@ -12,7 +13,7 @@ namespace Pattern.Core.Panels;
 /// <param name="ClosedLengthMm">How long the edge has to be with its darts closed.</param>
 /// <param name="SideLengthMm">How long the hip curve of the side seam has to be.</param>
 internal readonly record struct WaistTarget(
-    Point2D Start, Direction Leaving, Point2D SideFoot, Point2D FirstGuess, double ClosedLengthMm, double SideLengthMm);
+    string Panel, Point2D Start, Direction Leaving, Point2D SideFoot, Point2D FirstGuess, double ClosedLengthMm, double SideLengthMm);
 
 /// <summary>Trues an edge across any number of darts, exactly.</summary>
 /// <remarks>
@@ -39,15 +40,18 @@ internal sealed class WaistTruing
     // +1 where the side lies to the right of the centre when one stands at the hem and looks up; -1 where it lies to the left.
     private readonly double _hand;
     private readonly Direction[] _open;
+    private readonly int _mostDrawings;
 
     // The last drawing: where the darts split the closed edge, their apexes before any dart is opened.
     private readonly double[] _splits;
     private readonly Point2D[] _apexes;
     private CubicBezier _closed;
     private CubicBezier _side;
+    private double _closedLengthMm;
 
-    private WaistTruing(in WaistTarget target, DartWedge[] wedges)
+    private WaistTruing(in WaistTarget target, DartWedge[] wedges, int mostDrawings)
     {
+        _mostDrawings = mostDrawings;
         _target = target;
         _wedges = wedges;
         _hand = target.Leaving.X >= 0 ? 1 : -1;
@@ -77,9 +81,9 @@ internal sealed class WaistTruing
 
     /// <summary>Finds the edge that meets the target.</summary>
     /// <exception cref="ConstructionException">No such edge: the darts leave no room, or no curve meets the lengths.</exception>
-    internal static WaistTruing Solve(in WaistTarget target, DartWedge[] wedges)
+    internal static WaistTruing Solve(in WaistTarget target, DartWedge[] wedges, int mostDrawings = MostDrawings)
     {
-        var truing = new WaistTruing(target, wedges);
+        var truing = new WaistTruing(target, wedges, mostDrawings);
         truing.Solve();
         return truing;
     }
@@ -126,6 +130,7 @@ internal sealed class WaistTruing
         double c = Math.Cos(x.C);
         double s = Math.Sin(x.C);
         Vector3 residual = Draw(x);
+        RefuseMissed(residual);
         var start = Matrix3.InverseOfCorner(_hand * 2 * Scale / (_target.FirstGuess.YMm - _target.SideFoot.YMm));
         Matrix3 inverse = start;
         while (!IsSolved(residual))
@@ -142,22 +147,26 @@ internal sealed class WaistTruing
                 inverse = start;
             }
 
-            if (Drawings >= MostDrawings || !nextResidual.IsFinite)
-            {
-                throw new ConstructionException(
-                    DiagnosticCode.WaistNotTrued,
-                    Length(_target.ClosedLengthMm),
-                    Length(_target.SideLengthMm))
-                {
-                    Step = "truing the waistline",
-                    Measured = Length(residual.IsFinite ? residual.A + _target.ClosedLengthMm : 0),
-                    Allowed = Length(_target.ClosedLengthMm),
-                };
-            }
+            RefuseMissed(nextResidual);
 
             inverse = inverse.Broyden(move, nextResidual - residual);
             x = next;
             residual = nextResidual;
+        }
+    }
+
+    private void RefuseMissed(in Vector3 residual)
+    {
+        if (Drawings >= _mostDrawings || !residual.IsFinite)
+        {
+            throw new ConstructionException(
+                DiagnosticCode.WaistNotTrued, _target.Panel, Length(_target.ClosedLengthMm), Length(_target.SideLengthMm))
+            {
+                Step = "truing the waistline",
+                Landmark = _target.Panel,
+                Measured = Length(_closedLengthMm),
+                Allowed = Length(_target.ClosedLengthMm),
+            };
         }
     }
 
@@ -175,10 +184,17 @@ internal sealed class WaistTruing
     private Vector3 Draw(in Vector3 x)
     {
         Drawings++;
+        SearchWork.Step();
         var closedEnd = new Point2D(x.A, x.B);
+        if (!IsApart(closedEnd, _target.Start) || !Guard.IsFinite(x.C))
+        {
+            return Missed;
+        }
+
         Direction arriving = Direction.FromRadians(x.C);
         _closed = CubicBezier.Between(_target.Start, _target.Leaving, closedEnd, arriving);
         double lengthMm = _closed.LengthMm();
+        _closedLengthMm = lengthMm;
 
         // Opens what lies beyond the darts seen so far. A dart's middle line is upright with the darts before it open, so its centre leg
         // meets the closed edge where a line that opening makes upright crosses it.
@@ -190,6 +206,12 @@ internal sealed class WaistTruing
             Transform2D closing = opening.Inverted();
             Line leg = Line.Vertical(new Point2D(wedge.MiddleXMm - half, 0)).Transformed(closing);
             double t = NextCrossing(leg, i == 0 ? 0 : _splits[i - 1]);
+            if (double.IsNaN(t))
+            {
+                // A dart's leg misses the edge altogether.
+                return Missed;
+            }
+
             Point2D onEdge = opening.Apply(_closed.PointAtRaw(t));
             _splits[i] = t;
             _apexes[i] = closing.Apply(new Point2D(onEdge.XMm + half, onEdge.YMm - wedge.LengthMm));
@@ -197,10 +219,9 @@ internal sealed class WaistTruing
         }
 
         Point2D openEnd = opening.Apply(closedEnd);
-        if (!Guard.IsFinite(openEnd.XMm + openEnd.YMm))
+        if (!IsApart(openEnd, _target.SideFoot))
         {
-            // A dart's leg misses the edge altogether.
-            return new Vector3(double.NaN, double.NaN, double.NaN);
+            return Missed;
         }
 
         _side = HipCurves.Vertical(_target.SideFoot, openEnd);
@@ -210,6 +231,10 @@ internal sealed class WaistTruing
             _side.LengthMm() - _target.SideLengthMm,
             SquareTo(_side).TurnRadTo(openArriving) * Scale);
     }
+
+    private static Vector3 Missed => new(double.NaN, double.NaN, double.NaN);
+
+    private static bool IsApart(in Point2D a, in Point2D b) => a.DistanceMm(b) is > 0 and <= double.MaxValue;
 
     private double NextCrossing(in Line line, double after)
     {

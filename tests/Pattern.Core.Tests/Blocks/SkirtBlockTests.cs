@@ -264,7 +264,7 @@ public class SkirtBlockTests
     {
         ConstructionException e = Assert.Throws<ConstructionException>(() => Example.WithFrontDarts(new DartPlan { Intake = Tape.Inches("15"), Count = 1 }).Draft());
 
-        Assert.True(e.Code is DiagnosticCode.WaistNotTrued or DiagnosticCode.DartWiderThanStretch or DiagnosticCode.DartOffWaistline, e.Message);
+        Assert.True(e.Code is DiagnosticCode.DartsTurnTooFar or DiagnosticCode.WaistNotTrued or DiagnosticCode.DartWiderThanStretch or DiagnosticCode.DartOffWaistline, e.Message);
     }
 
     // Found by a property: one wide dart and much ease once led the truing astray, though this body is an ordinary one.

@@ -1,3 +1,4 @@
+using System;
 using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
@@ -101,5 +102,11 @@ public sealed class SkirtBlockBuilder
 
     private SkirtBlockBuilder With(SkirtOptions options) => new(_body, options);
 
-    private static double Inches(Length value, double least, double most, string parameter) => Guard.Millimetres(value, least * 25.4, most * 25.4, parameter);
+    // Three inches are 76.2 mm, but 3 x 25.4 is a bit less: a bound said in the other unit is within it.
+    private static double Inches(Length value, double least, double most, string parameter)
+    {
+        const double RoundingMm = 1e-9;
+        double millimetres = Guard.Millimetres(value, (least * 25.4) - RoundingMm, (most * 25.4) + RoundingMm, parameter);
+        return Math.Min(Math.Max(millimetres, least * 25.4), most * 25.4);
+    }
 }

@@ -58,37 +58,9 @@ internal sealed class SkirtDraft
     internal static SkirtDraft Draw(BodyMeasurements body, SkirtOptions options, DraftingSheet sheet)
     {
         var draft = new SkirtDraft(body, options, sheet);
-        RefuseWrongLevels(options);
+        SkirtRefusals.RefuseWrongLevels(options);
         draft.DrawAll();
         return draft;
-    }
-
-    private static void RefuseWrongLevels(SkirtOptions options)
-    {
-        SkirtLevels levels = options.Levels;
-        if (levels.LowerHipMm < levels.UpperHipMm + 1)
-        {
-            throw new ConstructionException(DiagnosticCode.HipLevelsCrossed, levels.UpperHip, levels.LowerHip)
-            {
-                Step = "drawing the levels",
-                Landmark = SkirtNames.LowerHipLine.Text,
-                Measured = levels.LowerHip,
-                Allowed = levels.UpperHip,
-            };
-        }
-
-        double lowestMm = Math.Max(levels.LowerHipMm, levels.YokeMm);
-        if (options.LengthMm < lowestMm + 10)
-        {
-            Length least = Length.FromMillimeters(lowestMm + 10);
-            throw new ConstructionException(DiagnosticCode.SkirtTooShort, Length.FromMillimeters(options.LengthMm), Length.FromMillimeters(lowestMm), least)
-            {
-                Step = "drawing the box",
-                Landmark = SkirtNames.CentreBackHem.Text,
-                Measured = Length.FromMillimeters(options.LengthMm),
-                Allowed = least,
-            };
-        }
     }
 
     private void DrawAll()
@@ -137,8 +109,8 @@ internal sealed class SkirtDraft
 
         Back.HipWidth = (box + Reading.BackWider).Half().Named("back hip width");
         Front.HipWidth = (box - Back.HipWidth).Named("front hip width");
-        RefuseNoWidth(Back);
-        RefuseNoWidth(Front);
+        SkirtRefusals.RefuseNoWidth(Back);
+        SkirtRefusals.RefuseNoWidth(Front);
         Back.CentreLevel = centreBack;
         Front.CentreLevel = centreFront;
         _sideLowerHip = Sheet.SquareAcross(Back.CentreLowerHip, Across.Right, Back.HipWidth, SkirtNames.SideLowerHip);
@@ -151,6 +123,7 @@ internal sealed class SkirtDraft
     {
         WorkedLength width = comesInMm == 0 ? quarter.HipWidth : quarter.HipWidth - Given(quarter.Names.Centre + " waist in", comesInMm);
         quarter.Shaping = SkirtShaping.Decide(quarter.Names.Panel, width, quarterWaist, tableIntake, plan, usualLength, _options);
+        SkirtRefusals.RefuseWideWaist(quarter.Names.Panel, width, quarter.Shaping, _options.Levels.UpperHipMm);
     }
 
     private void DrawCentreBack()
@@ -163,6 +136,7 @@ internal sealed class SkirtDraft
 
         double lift = _options.CentreBackLiftMm;
         bool shaped = _options.Waistline == Waistline.Shaped;
+        SkirtRefusals.RefuseLowCentre(Back.Names.CentreWaist.Text, shaped ? -lift : 0, _options.Levels.UpperHipMm);
         Back.CentreWaist = shaped && lift > 0
             ? Sheet.SquareUp(Back.CentreLevel, Given("CB lift", lift), Back.Names.CentreWaist)
             : shaped && lift < 0
@@ -177,7 +151,9 @@ internal sealed class SkirtDraft
     private void DrawCentreFront()
     {
         WorkedLength drop = _options.CentreFrontDropMm is { } asked ? Given("centre front drop", asked) : Reading.FrontDrop;
-        Front.CentreWaist = _options.Waistline == Waistline.Level || drop.ValueMm == 0
+        bool shaped = _options.Waistline == Waistline.Shaped;
+        SkirtRefusals.RefuseLowCentre(Front.Names.CentreWaist.Text, shaped ? drop.ValueMm : 0, _options.Levels.UpperHipMm);
+        Front.CentreWaist = !shaped || drop.ValueMm == 0
             ? Front.CentreLevel
             : drop.ValueMm > 0
                 ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
@@ -239,18 +215,22 @@ internal sealed class SkirtDraft
         }
         catch (ConstructionException refusal) when (refusal.Code is DiagnosticCode.LineNotMet or DiagnosticCode.DartOffLine)
         {
-            throw new ConstructionException(DiagnosticCode.DartOffWaistline, quarter.Names.Panel)
+            Length along = (fromCentre + each.Half()).Value;
+            Length most = Length.FromMillimeters(quarter.Hand * (quarter.SideWaist.Position.XMm - quarter.CentreLevel.Position.XMm));
+            throw new ConstructionException(DiagnosticCode.DartOffWaistline, quarter.Names.Panel, along, most)
             {
                 Step = refusal.Step,
                 Landmark = quarter.Names.Waistline.Text,
-                Measured = refusal.Measured,
-                Allowed = refusal.Allowed,
+                Measured = along,
+                Allowed = most,
             };
         }
     }
 
     private void DrawHem(SkirtQuarter quarter)
     {
+        double centreInMm = quarter == Back ? _options.Fit.CentreBackHemMm : 0;
+        SkirtRefusals.RefuseNarrowHem(quarter, _options.Fit.SideHemMm, centreInMm, _options.LengthMm - _options.Levels.LowerHipMm);
         quarter.SideHem = _sideHem;
         if (_options.Fit.SideHemMm > 0)
         {
@@ -258,25 +238,10 @@ internal sealed class SkirtDraft
             quarter.SideSeamBelow = Sheet.HipCurve(_sideLowerHip, quarter.SideHem, quarter.Names.SideSeamBelow).CubicRaw;
         }
 
-        if (quarter == Back && _options.Fit.CentreBackHemMm > 0)
+        if (centreInMm > 0)
         {
-            quarter.CentreHem = Sheet.SquareAcross(quarter.CentreHem, quarter.TowardSide, Given("CB hem in", _options.Fit.CentreBackHemMm), quarter.Names.CentreHemIn);
+            quarter.CentreHem = Sheet.SquareAcross(quarter.CentreHem, quarter.TowardSide, Given("CB hem in", centreInMm), quarter.Names.CentreHemIn);
             quarter.CentreSeamBelow = Sheet.HipCurve(quarter.CentreLowerHip, quarter.CentreHem, quarter.Names.CentreSeamBelow).CubicRaw;
-        }
-    }
-
-    private static void RefuseNoWidth(SkirtQuarter quarter)
-    {
-        const double LeastMm = 50;
-        if (quarter.HipWidth.ValueMm < LeastMm)
-        {
-            throw new ConstructionException(DiagnosticCode.PanelTooNarrow, quarter.Names.Panel, quarter.HipWidth.Value, Length.FromMillimeters(LeastMm))
-            {
-                Step = "dividing the box",
-                Landmark = SkirtNames.SideLowerHip.Text,
-                Measured = quarter.HipWidth.Value,
-                Allowed = Length.FromMillimeters(LeastMm),
-            };
         }
     }
 

@@ -40,6 +40,7 @@ internal sealed class SkirtTruing
 
     private WaistTruing TrueWaist(SkirtQuarter quarter) => WaistTruing.Solve(
         new WaistTarget(
+            quarter.Names.Panel.Text,
             quarter.CentreWaist.Position,
             quarter.LeavingCentre,
             _draft.SideUpperHip,

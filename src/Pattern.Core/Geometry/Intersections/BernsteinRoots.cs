@@ -11,6 +11,10 @@ internal unsafe struct BernsteinRoots
     private const int Room = 8;
     private const int MostDepth = 48;
 
+    // A polynomial of this degree changes sign six times at most, in all stretches of one depth together, so no search comes near this.
+    // If one did, what is left would be taken for touching rather than halved on.
+    private const int MostVisits = 8192;
+
     // A stretch this short that changes sign holds its crossing and nothing besides that matters.
     private const int SurveyDepth = 24;
 
@@ -21,6 +25,7 @@ internal unsafe struct BernsteinRoots
     private fixed double _coefficients[MostDegree + 1];
     private int _degree;
     private int _touching;
+    private int _visitsLeft;
     private double _zero;
 
     // A run of neighbouring stretches where the polynomial is as good as zero and no root is known.
@@ -38,18 +43,24 @@ internal unsafe struct BernsteinRoots
     /// <param name="coefficients">Bernstein coefficients, one more than the degree.</param>
     /// <param name="degree">Up to six.</param>
     /// <param name="zero">Values no larger than this count as touching zero; sign changes count however small they are.</param>
-    internal static BernsteinRoots Find(double* coefficients, int degree, double zero)
+    /// <param name="mostVisits">So many stretches are looked at before what is left counts as touching.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A coefficient is NaN or infinite: no comparison would ever end the search.</exception>
+    internal static BernsteinRoots Find(double* coefficients, int degree, double zero, int mostVisits = MostVisits)
     {
         BernsteinRoots roots = default;
         roots._degree = degree;
         roots._zero = zero;
         roots._runFrom = double.NaN;
         roots._runTo = double.NaN;
+        roots._visitsLeft = mostVisits;
+        double sum = zero;
         for (int i = 0; i <= degree; i++)
         {
             roots._coefficients[i] = coefficients[i];
+            sum += Math.Abs(coefficients[i]);
         }
 
+        Raw.RequireFinite(sum, nameof(coefficients));
         roots.Visit(coefficients, 0, 1, 0);
         roots.EndRun();
         return roots;
@@ -76,6 +87,8 @@ internal unsafe struct BernsteinRoots
 
     private void Visit(double* c, double from, double to, int depth)
     {
+        SearchWork.Step();
+        _visitsLeft--;
         int changes = 0;
         double last = 0;
         double least = double.PositiveInfinity;
@@ -102,7 +115,7 @@ internal unsafe struct BernsteinRoots
             return;
         }
 
-        if (depth == MostDepth || (most <= _zero && changes == 0))
+        if (depth == MostDepth || _visitsLeft <= 0 || (most <= _zero && changes == 0))
         {
             ExtendRun(from, to);
             return;

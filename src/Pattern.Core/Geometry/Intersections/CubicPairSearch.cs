@@ -28,27 +28,29 @@ internal struct CubicPairSearch
     // Both relative to the start of the first, in power form: far from the origin that keeps the digits.
     private readonly PowerCubic _a;
     private readonly PowerCubic _b;
+    private readonly int _mostVisits;
     private int _visits;
     private bool _overlapSought;
 
-    private CubicPairSearch(in SegmentPair pair, in CubicBezier a, in CubicBezier b)
+    private CubicPairSearch(in SegmentPair pair, in CubicBezier a, in CubicBezier b, int mostVisits)
     {
         _pair = pair;
         _toleranceMm = pair.ToleranceMm;
         _a = new PowerCubic(a);
         _b = new PowerCubic(b);
+        _mostVisits = mostVisits;
         _visits = 0;
         _overlapSought = false;
     }
 
-    internal static void Find(in SegmentPair pair, ref CurveIntersections hits)
+    internal static void Find(in SegmentPair pair, ref CurveIntersections hits, int mostVisits = MostVisits)
     {
         CubicBezier first = pair.First.CubicRaw;
         CubicBezier second = pair.Second.CubicRaw;
         pair.OfferEnds(ref hits);
         CubicBezier a = first.MovedRaw(-first.X0, -first.Y0);
         CubicBezier b = second.MovedRaw(-first.X0, -first.Y0);
-        var search = new CubicPairSearch(pair, a, b);
+        var search = new CubicPairSearch(pair, a, b, mostVisits);
         search.Visit(a, 0, 1, b, 0, 1, 0, 0, ref hits);
         pair.DropOverlapped(ref hits);
     }
@@ -56,6 +58,7 @@ internal struct CubicPairSearch
     private void Visit(
         in CubicBezier a, double t0, double t1, in CubicBezier b, double u0, double u1, int depth, int wait, ref CurveIntersections hits)
     {
+        SearchWork.Step();
         _visits++;
         if (PieceTests.AreApart(a, b, _toleranceMm))
         {
@@ -84,7 +87,7 @@ internal struct CubicPairSearch
 
         bool flatA = PieceTests.IsFlat(a, 0.5 * _toleranceMm);
         bool flatB = PieceTests.IsFlat(b, 0.5 * _toleranceMm);
-        if ((flatA && flatB) || depth >= MostDepth || _visits > MostVisits)
+        if ((flatA && flatB) || depth >= MostDepth || _visits > _mostVisits)
         {
             Decide(a, t0, t1, b, u0, u1, ref hits);
             return;

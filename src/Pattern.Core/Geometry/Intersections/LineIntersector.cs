@@ -11,6 +11,7 @@ internal static unsafe class LineIntersector
         BoundingBox box = segment.LooseBounds;
         double toleranceMm = Math.Max(
             SegmentPair.Tolerance(box, box, askedMm), 8 * Raw.Epsilon * Math.Max(Math.Abs(line.Point.XMm), Math.Abs(line.Point.YMm)));
+        Raw.RequireFinite(toleranceMm, nameof(line));
         switch (segment.Kind)
         {
             case PathSegmentKind.Line:

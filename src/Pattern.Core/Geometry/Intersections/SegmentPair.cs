@@ -38,6 +38,9 @@ internal readonly struct SegmentPair
             Math.Max(first.RightMm - first.LeftMm, first.TopMm - first.BottomMm),
             Math.Max(second.RightMm - second.LeftMm, second.TopMm - second.BottomMm));
         double wantedMm = askedMm ?? Math.Min(GeometryTolerance.DefaultMm, 1e-9 * sizeMm);
+
+        // Every search for common points begins here: with a NaN no two pieces would ever be apart.
+        Raw.RequireFinite(magnitude + sizeMm, nameof(magnitude));
         return Math.Max(wantedMm, 16 * Raw.Epsilon * magnitude);
     }
 

@@ -19,24 +19,30 @@ internal sealed class OffsetBuilder
     private const int MostParts = 8;
     private const int MostDepth = 24;
 
+    // Eight parts a time, 24 times over, would never end. A path of a thousand segments takes a few thousand fits.
+    private const int MostFits = 200_000;
+
     private readonly CurvePath _source;
     private readonly double _widthMm;
     private readonly OffsetJoin _join;
     private readonly double _toleranceMm;
     private readonly List<OffsetElement> _elements = new();
     private readonly List<OffsetPiece> _pieces = new();
+    private readonly int _mostFits;
     private double _errorMm;
+    private int _fits;
 
-    private OffsetBuilder(CurvePath source, double widthMm, OffsetJoin join, double toleranceMm)
+    private OffsetBuilder(CurvePath source, double widthMm, OffsetJoin join, double toleranceMm, int mostFits)
     {
+        _mostFits = mostFits;
         _source = source;
         _widthMm = widthMm;
         _join = join;
         _toleranceMm = toleranceMm;
     }
 
-    internal static PathOffset Build(CurvePath source, double widthMm, OffsetJoin join, double toleranceMm)
-        => widthMm == 0 ? new PathOffset(new List<CurvePath> { source }, 0) : new OffsetBuilder(source, widthMm, join, toleranceMm).Build();
+    internal static PathOffset Build(CurvePath source, double widthMm, OffsetJoin join, double toleranceMm, int mostFits = MostFits)
+        => widthMm == 0 ? new PathOffset(new List<CurvePath> { source }, 0) : new OffsetBuilder(source, widthMm, join, toleranceMm, mostFits).Build();
 
     private PathOffset Build()
     {
@@ -45,12 +51,7 @@ internal sealed class OffsetBuilder
             Math.Max(Math.Abs(box.LeftMm), Math.Abs(box.RightMm)), Math.Max(Math.Abs(box.BottomMm), Math.Abs(box.TopMm))) + Math.Abs(_widthMm);
         if (!(LeastTolerance * magnitude <= _toleranceMm))
         {
-            throw new ConstructionException(
-                DiagnosticCode.OffsetTooFine, Length.FromMillimeters(_widthMm), Length.FromMillimeters(_toleranceMm), Length.FromMillimeters(magnitude), Length.FromMillimeters(_toleranceMm / LeastTolerance))
-            {
-                Measured = Length.FromMillimeters(magnitude),
-                Allowed = Length.FromMillimeters(_toleranceMm / LeastTolerance),
-            };
+            throw TooFine(magnitude);
         }
 
         MakeElements(magnitude);
@@ -83,6 +84,13 @@ internal sealed class OffsetBuilder
 
         return new PathOffset(paths, _errorMm);
     }
+
+    private ConstructionException TooFine(double magnitude)
+        => new(DiagnosticCode.OffsetTooFine, Length.FromMillimeters(_widthMm), Length.FromMillimeters(_toleranceMm), Length.FromMillimeters(magnitude), Length.FromMillimeters(_toleranceMm / LeastTolerance))
+        {
+            Measured = Length.FromMillimeters(magnitude),
+            Allowed = Length.FromMillimeters(_toleranceMm / LeastTolerance),
+        };
 
     private void MakeElements(double magnitude)
     {
@@ -119,7 +127,7 @@ internal sealed class OffsetBuilder
                 continue;
             }
 
-            var builder = new OffsetBuilder(CurvePath.Trusted(stretch.ToArray(), isClosed: false), _widthMm, OffsetJoin.Round, _toleranceMm);
+            var builder = new OffsetBuilder(CurvePath.Trusted(stretch.ToArray(), isClosed: false), _widthMm, OffsetJoin.Round, _toleranceMm, _mostFits);
             stretch.Clear();
             try
             {
@@ -182,7 +190,7 @@ internal sealed class OffsetBuilder
         }
 
         // Finer, so that the error of a barrier hardly adds to that of what it cuts.
-        var other = new OffsetBuilder(_source, -_widthMm, OffsetJoin.Round, 0.1 * _toleranceMm);
+        var other = new OffsetBuilder(_source, -_widthMm, OffsetJoin.Round, 0.1 * _toleranceMm, _mostFits);
         BoundingBox box = _source.Bounds;
         other.MakeElements(Math.Max(Math.Abs(box.LeftMm), Math.Abs(box.RightMm)));
         other.MakePieces(other.SmoothenJoints());
@@ -337,6 +345,12 @@ internal sealed class OffsetBuilder
         in Direction endHeading,
         int depth)
     {
+        SearchWork.Step();
+        if (++_fits > _mostFits)
+        {
+            throw TooFine(cubic.MagnitudeMm);
+        }
+
         double enoughMm = _toleranceMm / Caution;
         double error = fit.Fit(from, to, start, startHeading, end, endHeading, enoughMm, out CubicBezier fitted);
         if (error <= enoughMm)

@@ -124,6 +124,7 @@ internal readonly struct OffsetElements
 
     private void SplitByHeading(in PathSegment whole, in CubicBezier part, double from, double to, int depth)
     {
+        SearchWork.Step();
         if (TurnsLessThanARightAngle(part))
         {
             var fit = new OffsetFit(new PowerCubic(whole.CubicRaw), _widthMm);
@@ -165,6 +166,8 @@ internal readonly struct OffsetElements
     private void SplitByDirection(
         in PathSegment whole, in OffsetFit fit, in CubicBezier part, double from, double to, int depth, int first)
     {
+        SearchWork.Step();
+
         // Curvature is the cross product of both derivatives over the speed cubed; on control points both are bounded.
         double x0 = part.X1 - part.X0;
         double y0 = part.Y1 - part.Y0;

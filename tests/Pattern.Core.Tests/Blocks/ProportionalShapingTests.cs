@@ -1,5 +1,4 @@
 using System.Collections.Generic;
-using FsCheck.Xunit;
 using Pattern.Core.Blocks;
 using Pattern.Core.Measurement;
 using UnitsNet;

@@ -4,7 +4,6 @@ using System.Linq;
 using System.Threading;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using FsCheck.Xunit;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;

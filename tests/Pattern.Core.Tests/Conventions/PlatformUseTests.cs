@@ -1,10 +1,12 @@
 using System;
 using System.Collections.Generic;
-using System.IO;
 using System.Linq;
 using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
+#if !PATTERN_NETSTANDARD
+using System.IO;
 using Microsoft.CodeAnalysis.CSharp;
+#endif
 
 namespace Pattern.Core.Tests.Conventions;
 

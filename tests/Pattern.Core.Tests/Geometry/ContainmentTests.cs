@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using FsCheck.Xunit;
 using Pattern.Core.Geometry;
 using UnitsNet;
 using Nts = NetTopologySuite.Geometries;

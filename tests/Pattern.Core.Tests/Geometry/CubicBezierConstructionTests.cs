@@ -1,5 +1,4 @@
 using System;
-using FsCheck.Xunit;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using UnitsNet;

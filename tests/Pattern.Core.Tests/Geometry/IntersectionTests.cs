@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using FsCheck.Xunit;
 using Pattern.Core.Geometry;
 using UnitsNet;
 

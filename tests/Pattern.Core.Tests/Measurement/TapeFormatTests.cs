@@ -1,5 +1,4 @@
 using System;
-using FsCheck.Xunit;
 using Pattern.Core.Measurement;
 using UnitsNet;
 using UnitsNet.Units;

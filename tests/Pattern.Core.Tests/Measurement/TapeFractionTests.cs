@@ -1,6 +1,5 @@
 using System;
 using System.Numerics;
-using FsCheck.Xunit;
 using Pattern.Core.Measurement;
 using UnitsNet;
 

@@ -5,7 +5,6 @@ using System.IO;
 using System.Linq;
 using System.Text;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;

@@ -5,7 +5,6 @@ using System.Linq;
 using System.Xml.Linq;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;

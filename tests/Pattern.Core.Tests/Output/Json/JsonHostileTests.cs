@@ -8,7 +8,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Output;
 

@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Distance;
 using NetTopologySuite.Operation.Valid;

@@ -41,7 +41,7 @@ public class KeptPartTests
             _ => panel.SwingDart(dart, Angle.FromDegrees((20 * share) - 10)),
         }));
 
-    // Waist 748 mm, hip 932 mm: the angle of the dart turns the side, not the centre line that is laid on the fold.
+    // The angle of the dart turns the side, not the centre line that is laid on the fold.
     [Fact]
     public void TurnDartIntoFlare_OfAFront_LeavesTheCentreOnTheGrain()
     {

@@ -54,7 +54,7 @@ public class CutLineClearanceTests
         Assert.All(piece.Report.Findings.Where(f => f.Check.StartsWith("allowance", StringComparison.Ordinal) || f.Check.StartsWith("seam lines", StringComparison.Ordinal)), f => Assert.True(f.Passed, f.ToString()));
     }
 
-    // Waist 700.6 mm, hip 894.4 mm, level waistline: the outline ended a billionth of a millimetre beside where it began.
+    // Waist 700.6 mm, hip 894.4 mm, level waistline: the outline ended a rounding error beside where it began.
     [Fact]
     public void CutLine_OfALevelBack_IsSimpleToOutsideReaders()
     {

@@ -32,9 +32,20 @@ internal static class LabelSearch
         FreeRoom room = RoomIn(piece);
         BoundingBox box = piece.SeamLine.Bounds;
 
-        // A line for each thing to say; in a long narrow piece two things on a line, or all of them on one, before type becomes too small.
-        foreach (int onLine in new[] { 1, 2, all.Length })
+        // A line for each thing to say, or two things on a line; in a strip such as a waistband all of them on one below the name, the check beside the name. Type that
+        // stays large comes before short lines; what fits nowhere else has all of it on one line and the check below.
+        foreach (int onLine in new[] { 1, 2, 0, all.Length })
         {
+            if (onLine == 0)
+            {
+                if (Strip(title, string.Join("; ", all), room, box.Centre) is { } strip)
+                {
+                    return strip;
+                }
+
+                continue;
+            }
+
             string[] lines = [.. Joined(all, onLine), ScaleCheckWords];
             foreach (double factor in Shrinking)
             {
@@ -51,6 +62,41 @@ internal static class LabelSearch
                     return Set(title, lines, factor, Inside(place), Direction.Up);
                 }
             }
+        }
+
+        return null;
+    }
+
+    private static LabelBlock? Strip(string title, string words, FreeRoom room, in Point2D near)
+    {
+        foreach (double factor in Shrinking)
+        {
+            double titleMm = TypeWidths.BoldMm(title, TitleMm * factor) + (TitleMm * factor);
+            double checkMm = Math.Max(ScaleCheckMm, TypeWidths.RegularMm(ScaleCheckWords, LineMm * factor));
+            double width = Math.Max(titleMm + checkMm, TypeWidths.RegularMm(words, LineMm * factor)) + (2 * MarginMm);
+            double height = (factor * (((TypeWidths.Ascent + TypeWidths.Descent) * TitleMm) + (Leading * LineMm))) + (2 * MarginMm);
+            Direction? reading = room.TryFind(width, height, near, out BoundingBox place) ? Direction.Right
+                : room.TryFind(height, width, near, out place) ? Direction.Up
+                : null;
+            if (reading is not { } right)
+            {
+                continue;
+            }
+
+            BoundingBox bounds = Inside(place);
+            Direction down = right.TurnedRight;
+            Point2D first = right == Direction.Right ? new Point2D(bounds.LeftMm, bounds.TopMm) : bounds.LowerLeft;
+            double base1 = TypeWidths.Ascent * TitleMm * factor;
+            double base2 = (factor * (((TypeWidths.Ascent + TypeWidths.Descent) * TitleMm) + (Leading * LineMm))) - (TypeWidths.Descent * LineMm * factor);
+            Point2D check = first + right.TimesMm(titleMm) + down.TimesMm(base1 - BelowWordsMm);
+            LabelLine[] lines =
+            [
+                new(title, first + down.TimesMm(base1), TitleMm * factor),
+                new(words, first + down.TimesMm(base2), LineMm * factor),
+                new(ScaleCheckWords, check, LineMm * factor),
+            ];
+            Point2D bar = first + right.TimesMm(titleMm) + down.TimesMm(base1 + (TypeWidths.Descent * LineMm * factor));
+            return new LabelBlock(lines, right, new LineSegment(bar, bar + right.TimesMm(ScaleCheckMm)), bounds);
         }
 
         return null;

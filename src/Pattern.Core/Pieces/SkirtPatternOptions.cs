@@ -65,6 +65,22 @@ public sealed record SkirtPatternOptions
         init => _lining = (LiningChoice)Guard.Choice((int)value, 2, nameof(Lining));
     }
 
+    /// <summary>How much shorter than the skirt a loose lining hangs, so that it does not show when the wearer sits or walks.</summary>
+    /// <value>Default 1 in; 2.5 cm for a body in metric units.</value>
+    public Length? LiningShorter
+    {
+        get => ShorterMm is { } mm ? Length.FromMillimeters(mm) : null;
+        init => ShorterMm = value is { } length ? Guard.Millimetres(length, 0, 150, nameof(LiningShorter)) : null;
+    }
+
+    /// <summary>The allowance of the lining's hem. It is turned up by half of it twice, so that no raw edge frays against the skirt.</summary>
+    /// <value>Default 1 in; 2.5 cm for a body in metric units.</value>
+    public Length? LiningHemAllowance
+    {
+        get => LiningHemMm is { } mm ? Length.FromMillimeters(mm) : null;
+        init => LiningHemMm = value is { } length ? Guard.Millimetres(length, 4, 150, nameof(LiningHemAllowance)) : null;
+    }
+
     /// <summary>What is printed on each piece besides its name, or null for pieces without a label.</summary>
     /// <value>Default null.</value>
     public PieceLabel? Label { get; init; }
@@ -84,4 +100,8 @@ public sealed record SkirtPatternOptions
     internal double BandMm { get; private init; } = 31.75;
 
     internal double OverlapMm { get; private init; } = 25.4;
+
+    internal double? ShorterMm { get; private init; }
+
+    internal double? LiningHemMm { get; private init; }
 }

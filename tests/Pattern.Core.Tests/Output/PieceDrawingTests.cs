@@ -64,7 +64,7 @@ public class PieceDrawingTests
         Assert.Equal((MarkPart.Cut, EdgeName.Centre), (fold.Facts!.Part, fold.Facts.Edge));
         Assert.DoesNotContain(drawing.Marks<PathMark>(LayerName.CutLines), mark => mark.Facts!.Part == MarkPart.Cut && mark.Facts.Edge == EdgeName.Centre);
         Assert.DoesNotContain(drawing.Marks<PathMark>(LayerName.SeamLines), mark => mark.Facts!.Edge == EdgeName.Centre);
-        Assert.Contains(drawing.Marks<TextMark>(LayerName.Folds), mark => mark.Text == "place on the fold");
+        Assert.Contains(drawing.Marks<TextMark>(LayerName.Folds), mark => mark.Text == "centre front, on the fold");
 
         // The arrows of the sign stand upon the fold.
         PathMark sign = Assert.Single(drawing.Marks<PathMark>(LayerName.Folds), mark => mark.Role == LineRole.FoldSign);
@@ -78,7 +78,7 @@ public class PieceDrawingTests
     // Common practice, no source: half an inch on seams, an inch at the zip, an inch and a half to turn up.
     [Theory]
     [InlineData("side, \u00BD\u2033 allowance")]
-    [InlineData("centre, 1\u2033 allowance")]
+    [InlineData("centre back seam, zip, 1\u2033 allowance")]
     [InlineData("hem, 1\u00BD\u2033 to turn up")]
     public void Draw_EveryEdge_SaysItsAllowance(string words) => Assert.Contains(
         SkirtPattern.From(SamplePieces.Skirt).Find(PanelName.Back).Draw(new PieceDrawingOptions { Tape = TapeStep.Eighth }).Marks<TextMark>(LayerName.Names),
@@ -94,7 +94,9 @@ public class PieceDrawingTests
         Assert.Equal(back.Darts.Sum(dart => dart.DrillHoles.Count), drawing.Marks<PointMark>(LayerName.DrillHoles).Count());
         Assert.Equal(back.Darts.Count * 2, drawing.Marks<PathMark>(LayerName.Darts).Count(mark => mark.Role == LineRole.DartLeg));
         Assert.Equal(back.InternalLines.Count, drawing.Marks<PathMark>(LayerName.InternalLines).Count());
-        Assert.Equal(back.InternalLines.Select(line => line.Name), drawing.Marks<TextMark>(LayerName.InternalLines).Select(mark => mark.Text));
+        Assert.Equal(
+            back.InternalLines.Select(line => line.Name).OrderBy(name => name, StringComparer.Ordinal),
+            drawing.Marks<TextMark>(LayerName.InternalLines).Select(mark => mark.Text).OrderBy(name => name, StringComparer.Ordinal));
         Assert.Equal(back.Label!.Lines.Select(line => line.Text), drawing.Marks<TextMark>(LayerName.Labels).Select(mark => mark.Text));
         Assert.Contains(drawing.Marks<PathMark>(LayerName.Labels), mark => Math.Abs(mark.Path.Length.Millimeters - 50) < 1e-9);
     }
@@ -199,15 +201,17 @@ public class PieceDrawingTests
         Assert.Equal("Act 2 skirt, pieces to cut", drawing.Title);
     }
 
-    // A strip of 10 mm holds no words beside its lines; the sheet must not claim that it does.
+    // A strip of 3 mm holds no words at its ends; the sheet says in its notes what they would have said.
     [Fact]
-    public void Draw_EdgesWithoutRoomForWords_AreCounted()
+    public void Draw_EdgesWithoutRoomForWords_AreNamed()
     {
-        Panel strip = SamplePieces.Quad((0, 10), (300, 10), (300, 0), (0, 0));
+        Panel strip = SamplePieces.Quad((0, 3), (300, 3), (300, 0), (0, 0));
         string[] words = [.. PatternPiece.From(strip).WithAllowance(Length.FromMillimeters(6)).Draw().Marks<TextMark>().Select(mark => mark.Text)];
 
-        // The two ends; title blocks break lines.
-        Assert.Contains("Edges without room for words do not say theirs: 2.", string.Join(" ", words));
+        // Title blocks break lines.
+        Assert.Contains(
+            "Edges without room for words: back: side, 0.6\u00A0cm allowance; back: centre back seam, 0.6\u00A0cm allowance.",
+            string.Join(" ", words));
         Assert.Contains("BACK", words);
     }
 

@@ -4,9 +4,11 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
+using Pattern.Core.Output;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
+using Pattern.Core.Tests.Output;
 using UnitsNet;
 using static Pattern.Core.Tests.Pieces.SamplePieces;
 
@@ -68,6 +70,85 @@ public class SkirtPatternTests
         PieceSet set = SkirtPattern.From(Skirt, new SkirtPatternOptions { Lining = LiningChoice.Loose });
 
         Assert.Equal(1.5, (set.Find(PanelName.Of("back lining")).Bounds.Bottom - set.Find(PanelName.Back).Bounds.Bottom).Inches, 9);
+    }
+
+    // Common practice, no source: an inch shorter, turned up half an inch twice; in centimetres 2.5, whose half is 1 1/4 cm.
+    [Theory]
+    [InlineData("32 in", "40 in", UnitsNet.Units.LengthUnit.Inch, "turn up 1/2 in twice; hangs 1 in shorter than the skirt", 25.4)]
+    [InlineData("81 cm", "102 cm", UnitsNet.Units.LengthUnit.Centimeter, "turn up 1.25 cm twice; hangs 2.5 cm shorter than the skirt", 25)]
+    public void Lining_Hem_SaysOnThePieceHowItIsHemmedAndHangsShorter(string waist, string hip, UnitsNet.Units.LengthUnit unit, string words, double shorterMm)
+    {
+        BodyMeasurements body = BodyMeasurements.In(unit).With(BodyMeasurement.WaistGirth, waist).With(BodyMeasurement.HipGirth, hip);
+        foreach (SkirtFit fit in new[] { SkirtFit.Straight, SkirtFit.Usual })
+        {
+            PieceSet set = SkirtPattern.From(SkirtBlock.For(body).Fitted(fit).Draft(), new SkirtPatternOptions { Lining = LiningChoice.Loose, Label = Label });
+
+            Assert.True(set.Report.Passed, set.Report.ToString());
+            foreach (PanelName name in new[] { PanelName.Front, PanelName.Back })
+            {
+                PatternPiece skirt = set.Find(name);
+                PatternPiece lining = set.Find(PanelName.Of(name + " lining"));
+                PanelEdge hem = lining.Panel.FindEdge(EdgeName.Hem);
+                double level = hem.Start.Y.Millimeters;
+                Assert.Equal(shorterMm, level - skirt.Panel.FindEdge(EdgeName.Hem).Start.Y.Millimeters, 6);
+                Assert.Equal(shorterMm, lining.FindEdge(EdgeName.Hem).Allowance.Millimeters, 9);
+                InternalLine first = Assert.Single(lining.InternalLines, line => line.Kind == InternalLineKind.Fold);
+                Assert.Equal(words, first.Name);
+                Assert.Equal(level - (shorterMm / 2), first.Path.Start.Y.Millimeters, 6);
+
+                // As wide as the skirt at its own hem: seams are cut off, not drawn anew.
+                double[] across = [.. skirt.Panel.CapOutline().IntersectionsWith(Line.Horizontal(hem.Start)).Points.Select(p => p.Point.X.Millimeters)];
+                Assert.Equal(across.Max() - across.Min(), hem.SewnLength.Millimeters, 6);
+            }
+
+            Assert.Equal(2, set.Draw().Marks<TextMark>(LayerName.InternalLines).Count(mark => mark.Text == words));
+        }
+    }
+
+    [Fact]
+    public void Notches_OfTheCentreBack_StandBesideTheStopOfTheZipAndAtTheHip()
+    {
+        PatternPiece back = SkirtPattern.From(Skirt).Find(PanelName.Back);
+        PieceNotch[] centre = [.. back.Notches.Where(n => n.Edge == EdgeName.Centre && n.Kind == NotchKind.Match)];
+
+        double top = back.Panel.FindEdge(EdgeName.Centre).End.Y.Inches;
+        Assert.Equal([-10, top - 7], centre.Select(n => n.OnSeam.Y.Inches).Select(y => Math.Round(y, 6)));
+        Assert.Equal([2, 1], centre.Select(n => n.Cuts.Count));
+        Assert.All(centre.SelectMany(n => n.Cuts), cut => Assert.Equal(-1, cut.Start.X.Inches, 6));
+    }
+
+    // A zip that ends within half an inch of the hip: one mark, since two could not be told apart.
+    [Fact]
+    public void Notches_OfAZipThatEndsAtTheHip_AreOne()
+    {
+        PatternPiece back = SkirtPattern.From(Skirt, new SkirtPatternOptions { ZipLength = Length.FromInches(10) }).Find(PanelName.Back);
+
+        Assert.Single(back.Notches, n => n.Edge == EdgeName.Centre && n.Kind == NotchKind.Match);
+    }
+
+    [Fact]
+    public void Waistband_Words_NameItsNotchesItsEndsAndTheirAllowance()
+    {
+        PieceSet set = SkirtPattern.From(Skirt, new SkirtPatternOptions { Label = Label });
+        PatternPiece band = set.Find(SkirtPattern.Waistband);
+
+        Assert.Equal(["fold", "side", "CF", "side", "CB"], band.InternalLines.Select(line => line.Name));
+        PieceNotch[] notches = [.. band.Notches.Where(n => n.Kind == NotchKind.Match)];
+        Assert.All(notches.Zip(band.InternalLines.Skip(1)), pair => Assert.True(pair.First.OnSeam.DistanceTo(pair.Second.Path.Start) < Length.FromMillimeters(1e-6)));
+        Drawing sheet = set.Draw(new PieceDrawingOptions { Tape = TapeStep.Eighth });
+        string[] marks = [.. sheet.Marks<TextMark>(LayerName.InternalLines).Select(mark => mark.Text)];
+        Assert.Equal(2, marks.Count(text => text == "side"));
+        Assert.Contains("CF", marks);
+        Assert.Contains("CB", marks);
+        string[] names = [.. sheet.Marks<TextMark>(LayerName.Names).Select(mark => mark.Text)];
+        Assert.Contains("centre back end on top, \u00BD\u2033 allowance", names);
+        Assert.Contains("underlap end beneath, \u00BD\u2033 allowance", names);
+        Assert.Contains("centre back seam, zip, 1\u2033 allowance", names);
+        Assert.Contains("centre front, on the fold", sheet.Marks<TextMark>(LayerName.Folds).Select(mark => mark.Text));
+        Assert.Contains("Allowances are included; each edge says its own.", string.Join(" ", sheet.Marks<TextMark>(LayerName.TitleBlock).Select(mark => mark.Text)));
+
+        // Read at arm's length on the table: 5 mm, as on the large pieces.
+        Assert.All(band.Label!.Lines, line => Assert.True(line.TypeSize >= Mm(4.4), line.Text));
     }
 
     [Fact]

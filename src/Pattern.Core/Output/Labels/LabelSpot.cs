@@ -70,6 +70,20 @@ internal readonly struct LabelSpot
         }
     }
 
+    /// <summary>Text that runs away from a line, square to it, from parts of its length; turned so that it is not upside down.</summary>
+    internal static IEnumerable<LabelSpot> AwayFrom(CurvePath path, Side side, double gapMm, params double[] parts)
+    {
+        foreach (double part in parts)
+        {
+            int index = path.Locate(part * path.LengthMm, out double t);
+            PathSegment segment = path.SegmentsRaw[index];
+            Direction heading = segment.DirectionAtRaw(t);
+            Direction away = side == Output.Side.Left ? heading.TurnedLeft : heading.TurnedRight;
+            bool turned = away.X < -NearlyUpright || (away.X <= NearlyUpright && away.Y < 0);
+            yield return new LabelSpot(segment.PointAtRaw(t) + away.TimesMm(gapMm), turned ? 1 : 0, 0.5, (turned ? away.Reversed : away).AngleRad);
+        }
+    }
+
     /// <summary>The text set here.</summary>
     internal TextMark Set(string text, double sizeMm, TextWeight weight, Ink ink)
     {

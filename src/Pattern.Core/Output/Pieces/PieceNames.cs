@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Geometry;
@@ -13,9 +14,11 @@ internal sealed class PieceNames
     private const double EdgeMm = 5;
     private const double LineMm = 4.5;
     private const double GapMm = 2;
+    private const double OnSeamMm = 0.01;
 
     private static readonly double[] NearMiddle = [.5, .45, .55, .4, .6, .35, .65, .3, .7, .25, .75, .2, .8, .15, .85, .1, .9];
     private static readonly double[] Parts = [.5, .4, .6, .3, .7, .2, .8, .1, .9];
+    private static readonly double[] BesideMiddle = [.5, .25, .75, .35, .65, .2, .8];
     private static readonly double[] NearEnds = [.2, .8, .25, .75, .15, .85, .3, .7, .35, .65, .4, .6, .5, .1, .9];
 
     private readonly TapeFigures _figures;
@@ -27,27 +30,44 @@ internal sealed class PieceNames
         _placer = placer;
     }
 
-    /// <summary>How many edges found no room for their words.</summary>
-    internal int SilentEdges { get; private set; }
+    /// <summary>The words of edges that found no room for them, with the name of the piece before each.</summary>
+    internal List<string> SilentEdges { get; } = [];
 
     /// <summary>Adds every name that finds room: of edges to a list of their own, the others to the layer of what they name.</summary>
     internal void Place(DrawnPiece piece, List<DrawingMark> names)
     {
+        // What a short mark means has one place, beyond its end; edges are longer and give way.
+        foreach (InternalLine line in piece.Piece.InternalLines)
+        {
+            CurvePath path = piece.Placed(line.Path);
+            if (!IsLongEnough(path, line.Name))
+            {
+                Place(line.Name, LineMm, [.. Beyond(path)], piece.InternalLines);
+            }
+        }
+
         foreach (PieceEdge edge in piece.Piece.Edges)
         {
             if (edge.IsOnFold)
             {
-                Along("place on the fold", EdgeMm, piece.Placed(edge.SeamLine), Inside(piece), NearMiddle, piece.Folds);
+                Along(NameOf(piece.Piece, edge) + ", on the fold", EdgeMm, piece.Placed(edge.SeamLine), Inside(piece), NearMiddle, piece.Folds);
             }
         }
 
         for (int i = 0; i < piece.Piece.Edges.Count; i++)
         {
             PieceEdge edge = piece.Piece.Edges[i];
-            if (!edge.IsOnFold)
+            if (edge.IsOnFold)
             {
-                bool isPlaced = Along(WordsOf(edge), EdgeMm, piece.Placed(Longest(piece.Piece.Panel.Edges[i])), Inside(piece), NearMiddle, names);
-                SilentEdges += isPlaced ? 0 : 1;
+                continue;
+            }
+
+            string words = WordsOf(piece.Piece, edge);
+            CurvePath path = piece.Placed(Longest(piece.Piece.Panel.Edges[i]));
+            if (!Along(words, EdgeMm, path, Inside(piece), NearMiddle, names)
+                && !Place(words, EdgeMm, [.. LabelSpot.AwayFrom(path, Inside(piece)[0], GapMm, BesideMiddle)], names))
+            {
+                SilentEdges.Add(piece.Piece.Name.Text + ": " + words);
             }
         }
 
@@ -60,16 +80,14 @@ internal sealed class PieceNames
         foreach (InternalLine line in piece.Piece.InternalLines)
         {
             CurvePath path = piece.Placed(line.Path);
-            if (path.LengthMm > TextWidths.WidthMm(line.Name, LineMm, TextWeight.Regular))
+            if (IsLongEnough(path, line.Name))
             {
                 Along(line.Name, LineMm, path, Both, NearEnds, piece.InternalLines);
             }
-            else
-            {
-                Place(line.Name, LineMm, [.. Beyond(path)], piece.InternalLines);
-            }
         }
     }
+
+    private static bool IsLongEnough(CurvePath path, string name) => path.LengthMm > TextWidths.WidthMm(name, LineMm, TextWeight.Regular);
 
     // Where a piece has no label, or no room for one: once it is cut out, nothing else would say what it is.
     private void NamePiece(DrawnPiece piece)
@@ -134,9 +152,29 @@ internal sealed class PieceNames
         return longest;
     }
 
-    private string WordsOf(PieceEdge edge) => edge.Name.Text + ", " + (edge.AllowanceMm == 0
+    private string WordsOf(PatternPiece piece, PieceEdge edge) => NameOf(piece, edge) + ", " + (edge.AllowanceMm == 0
         ? "no allowance"
         : _figures.Of(edge.AllowanceMm) + (edge.Role == EdgeRole.Hem ? " to turn up" : " allowance"));
+
+    // A cutter says centre back; sewn, it is a seam, and what ends at a stop on it is in that seam.
+    private static string NameOf(PatternPiece piece, PieceEdge edge)
+    {
+        PanelName panel = piece.Panel.Name;
+        if (edge.Role != EdgeRole.Centre || (panel != PanelName.Front && panel != PanelName.Back))
+        {
+            return edge.Name.Text;
+        }
+
+        const string stop = " stop";
+        string name = "centre " + panel.Text + (edge.IsOnFold ? string.Empty : " seam");
+        foreach (InternalLine line in piece.InternalLines)
+        {
+            bool isOnIt = line.Kind == InternalLineKind.Stop && edge.SeamLine.ClosestTo(line.Path.Start).DistanceMm < OnSeamMm;
+            name += isOnIt && line.Name.EndsWith(stop, StringComparison.Ordinal) ? ", " + line.Name.Substring(0, line.Name.Length - stop.Length) : string.Empty;
+        }
+
+        return name;
+    }
 
     private bool Along(string text, double sizeMm, CurvePath path, Side[] sides, double[] parts, List<DrawingMark> marks)
     {

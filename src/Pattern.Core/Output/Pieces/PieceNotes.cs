@@ -12,7 +12,7 @@ internal sealed class PieceNotes
 {
     private readonly PieceSet _pieces;
     private readonly CheckReport _report;
-    private readonly int _unnamed;
+    private readonly IReadOnlyList<string> _unnamed;
     private readonly string? _garment;
     private readonly string? _wearer;
     private readonly string? _size;
@@ -20,8 +20,8 @@ internal sealed class PieceNotes
 
     /// <param name="pieces">The pieces.</param>
     /// <param name="report">Their checks.</param>
-    /// <param name="unnamed">How many edges found no room for their name and allowance.</param>
-    internal PieceNotes(PieceSet pieces, CheckReport report, int unnamed)
+    /// <param name="unnamed">What the edges would say that found no room for their name and allowance.</param>
+    internal PieceNotes(PieceSet pieces, CheckReport report, IReadOnlyList<string> unnamed)
     {
         _pieces = pieces;
         _report = report;
@@ -70,9 +70,9 @@ internal sealed class PieceNotes
     {
         yield return "Full size, scale 1:1.";
         yield return "Cut along the strong lines, sew along the dashed ones.";
-        yield return _unnamed == 0
+        yield return _unnamed.Count == 0
             ? "Allowances are included; each edge says its own."
-            : "Allowances are included. Edges without room for words do not say theirs: " + _unnamed.ToString(CultureInfo.InvariantCulture) + ".";
+            : "Allowances are included. Edges without room for words: " + string.Join("; ", _unnamed) + ".";
         if (_date is not null)
         {
             yield return _date;

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
+using UnitsNet;
 
 namespace Pattern.Core.Pieces;
 
@@ -12,6 +13,13 @@ internal static class PieceChecks
 
     // What is folded back lies flat where it is as wide as what it lies on; a millimetre less is smoothed in as it is pressed. Common practice, no source.
     private const double TurnUpToleranceMm = 1;
+
+    // More than this much fullness shows as ripples in a pressed hem; common practice, no source.
+    private const double FullnessMm = 2;
+
+    private static readonly Advice TooFull = Advice.Of(
+        "Turned up along a curve, the free edge is longer than where it lies, and ripples.",
+        "Turn up no more than lies flat, ease the free edge in, or face the edge with a piece of its own shape.");
 
     internal static CheckReport Check(PatternPiece piece)
     {
@@ -29,6 +37,12 @@ internal static class PieceChecks
         foreach ((PieceEdge edge, TurnUp turnUp) in TurnUp.Of(piece))
         {
             list.LengthAtLeast(edge.Name + " beyond its fold less before it", place, turnUp.LeastWiderMm(), 0, TurnUpToleranceMm);
+            double flatMm = turnUp.FlatDepthMm(FullnessMm);
+            if (flatMm < edge.AllowanceMm)
+            {
+                list.Advise(
+                    TooFull, edge.Name + " turned up and flat within 2 mm", place, Length.FromMillimeters(edge.AllowanceMm), FindingRelation.AtMost, Length.FromMillimeters(flatMm));
+            }
         }
 
         AddTooNear(list, place, piece);

@@ -11,6 +11,7 @@ internal sealed class TurnUp
 {
     private const int SamplesPerSegment = 24;
     private const int Depths = 16;
+    private const int Halvings = 12;
 
     // At its full depth a slice would run along the cut line itself.
     private const double ShortMm = 0.02;
@@ -57,6 +58,31 @@ internal sealed class TurnUp
         }
 
         return least;
+    }
+
+    /// <summary>How deep it may be turned up and still be no more than a length wider than the cloth that it lies on; all of the allowance where that is so.</summary>
+    internal double FlatDepthMm(double atMostMm)
+    {
+        double flat = 0;
+        for (int i = 1; i <= Depths; i++)
+        {
+            double depth = (_allowanceMm * i / Depths) - ShortMm;
+            if (WiderMm(depth) > atMostMm)
+            {
+                // Between two depths the width grows evenly enough to be halved.
+                for (int k = 0; k < Halvings; k++)
+                {
+                    double middle = (flat + depth) / 2;
+                    (flat, depth) = WiderMm(middle) > atMostMm ? (flat, middle) : (middle, depth);
+                }
+
+                return flat;
+            }
+
+            flat = depth;
+        }
+
+        return _allowanceMm;
     }
 
     /// <summary>The edges of a piece that are folded back: hems, and whatever both its neighbours are mirrored over.</summary>

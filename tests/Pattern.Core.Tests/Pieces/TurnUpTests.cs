@@ -92,10 +92,18 @@ public class TurnUpTests
         Finding finding = Assert.Single(piece.Report.Findings, f => f.Check == "hem beyond its fold less before it");
 
         Assert.Equal(passes, finding.Passed);
+        Finding[] advice = [.. piece.Report.Findings.Where(f => f.Check == "hem turned up and flat within 2 mm")];
         if (!passes)
         {
             Assert.Equal(-2 * 30 * 2 * lean, ((Length)finding.Measured).Millimeters, 0.1);
+            Assert.Empty(advice);
+            return;
         }
+
+        // Turned up t deep the free edge is 2 t x the angle of the hem longer than where it lies: 2 mm at t = 1 mm / angle. Advice fails nothing.
+        Assert.True(piece.Report.Passed, piece.Report.ToString());
+        Assert.Equal(1 / (-2 * lean), ((Length)Assert.Single(advice).Target).Millimeters, 0.05);
+        Assert.Equal(30, ((Length)advice[0].Measured).Millimeters, 9);
     }
 
     // A facing that both its neighbours are mirrored over is a folded edge as well; one that its neighbours run past is not.

@@ -126,7 +126,7 @@ internal sealed class PdfComposer
 
         if (sheet.Placement is { } placement)
         {
-            foreach (DrawingLayer layer in _drawing.Layers)
+            foreach (DrawingLayer layer in (sheet.Drawing ?? _drawing).Layers)
             {
                 AddLayer(page, sheet, layer, placement, sheet.Window, content);
             }

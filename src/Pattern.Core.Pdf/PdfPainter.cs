@@ -85,6 +85,7 @@ internal sealed class PdfPainter
 
     private void PaintText(XGraphics graphics, TextMark text, in Transform2D placement, double pageHeightMm)
     {
+        PaintPaper(graphics, text, placement, pageHeightMm);
         Point2D anchor = placement.Apply(text.Anchor);
         Vector2D along = placement.Apply(new Vector2D(Math.Cos(text.AngleRad), Math.Sin(text.AngleRad)));
         double degrees = -Math.Atan2(along.YMm, along.XMm) * 180 / Math.PI;
@@ -107,6 +108,26 @@ internal sealed class PdfPainter
         graphics.RotateTransform(degrees);
         graphics.DrawString(words, FontFor(text), BrushFor(text.Ink), new XPoint(0, 0), format);
         graphics.Restore(state);
+    }
+
+    // Paper under the words, so that no line strikes them through. What is faint lies under everything and hides nothing.
+    private void PaintPaper(XGraphics graphics, TextMark text, in Transform2D placement, double pageHeightMm)
+    {
+        if (text.Ink == Ink.Faint)
+        {
+            return;
+        }
+
+        LabelBox box = text.Box;
+        Point2D[] corners = [box.At(0, 0), box.At(box.WidthMm, 0), box.At(box.WidthMm, box.HeightMm), box.At(0, box.HeightMm)];
+        var points = new XPoint[corners.Length];
+        for (int i = 0; i < corners.Length; i++)
+        {
+            Point2D corner = placement.Apply(corners[i]);
+            points[i] = new XPoint(corner.XMm * PointsPerMm, (pageHeightMm - corner.YMm) * PointsPerMm);
+        }
+
+        graphics.DrawPolygon(BrushFor(Ink.Paper), points, XFillMode.Winding);
     }
 
     private static XGraphicsPath Convert(CurvePath path, in Transform2D placement, double pageHeightMm)

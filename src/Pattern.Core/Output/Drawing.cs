@@ -35,6 +35,12 @@ public sealed class Drawing
     /// <summary>The layers, the lowest first. Each name occurs once.</summary>
     public IReadOnlyList<DrawingLayer> Layers { get; }
 
+    /// <summary>What the title block says, so that a layout of many sheets can say it on the first of them; null where the drawing has none.</summary>
+    internal TitleBlock? Foot { get; init; }
+
+    /// <summary>The pieces of the drawing, to be laid out anew for paper of another width; null where they cannot be.</summary>
+    internal IPieceLayout? Pieces { get; init; }
+
     /// <summary>Makes a drawing.</summary>
     /// <param name="title">What is drawn, in a few words.</param>
     /// <param name="description">What can be seen, in sentences.</param>
@@ -72,7 +78,10 @@ public sealed class Drawing
     public Drawing Without(params LayerName[] names)
     {
         Guard.NotNull(names, nameof(names));
-        return new Drawing(Title, Description, Bounds, Array.FindAll(_layers, layer => Array.IndexOf(names, layer.Name) < 0));
+        return new Drawing(Title, Description, Bounds, Array.FindAll(_layers, layer => Array.IndexOf(names, layer.Name) < 0))
+        {
+            Foot = Array.IndexOf(names, LayerName.TitleBlock) < 0 ? Foot : null,
+        };
     }
 
     /// <summary>Title and size.</summary>

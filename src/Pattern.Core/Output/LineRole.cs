@@ -81,13 +81,13 @@ public sealed class LineRole
     public static LineRole Warning { get; } = new("warning", 3, Ink.Accent);
 
     /// <summary>Where paper is cut before sheets are joined.</summary>
-    public static LineRole PaperCut { get; } = new("paper cut", 0.4, Ink.Accent);
+    public static LineRole PaperCut { get; } = new("paper cut", 0.25, Ink.Accent);
 
-    /// <summary>Where the cut edge of the next sheet is laid: dashed.</summary>
-    public static LineRole PaperJoin { get; } = new("paper join", 0.4, Ink.Accent, 5, 2.5);
+    /// <summary>Where the cut edge of the next sheet is laid: thin dots, which no line of a pattern has.</summary>
+    public static LineRole PaperJoin { get; } = new("paper join", 0.2, Ink.Accent, 0.4, 1.6);
 
     /// <summary>The arrows on two sheets whose tips meet when the sheets are joined.</summary>
-    public static LineRole PaperArrow { get; } = new("paper arrow", 0.5, Ink.Accent);
+    public static LineRole PaperArrow { get; } = new("paper arrow", 0.35, Ink.Accent);
 
     /// <summary>How far a sheet is drawn on: thin.</summary>
     public static LineRole PaperFrame { get; } = new("paper frame", 0.15, Ink.Quiet);

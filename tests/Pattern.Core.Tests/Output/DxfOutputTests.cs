@@ -185,12 +185,59 @@ public class DxfOutputTests
 
         Assert.Equal(
             [
-                "Piece Name: front", "Size: 12", "Quantity: 1", "Material: lining", "Category: Act 2 skirt", "Annotation: cut 1 of lining on the fold",
+                "Piece Name: front", "Size: 12", "Quantity: 1, on the fold", "Material: lining", "Category: Act 2 skirt", "Annotation: cut 1 of lining on the fold",
                 "Annotation: for Rosalind", "Annotation: Make a toile first",
             ],
             file.Blocks["front_12_lining"].Where(entity => entity.Type == "TEXT").Select(entity => entity.Text(1)));
         Assert.All(file.Blocks.Values.SelectMany(block => block).Where(entity => entity.Type == "TEXT"), text => Assert.Equal("15", text.Layer));
         Assert.Contains(file.Blocks["back_12"], entity => entity.Type == "TEXT" && entity.Text(1) == "Annotation: hip line, 100 % straight");
+    }
+
+    // Common practice, no source: what a viewer shows in one colour cannot be told apart, and a point is hardly seen.
+    [Fact]
+    public void ToDxf_OnAScreen_LinesHaveColoursOfTheirOwnAndMarksCanBeSeen()
+    {
+        var file = DxfFile.Read(SkirtPattern.From(SamplePieces.Skirt).Pieces.ToDxf());
+        int Colour(string layer) => file.All.Single(entity => entity.Type == "LAYER" && entity.Text(2) == layer).Whole(62);
+
+        Assert.Equal(4, new[] { "1", "14", "6", "8" }.Select(Colour).Distinct().Count());
+        foreach (var block in file.Blocks.Values)
+        {
+            Point2D[] holes = [.. block.Where(entity => entity.Type == "POINT" && entity.Layer == "13").Select(entity => Place(entity, 10))];
+            Point2D[] notches = [.. block.Where(entity => entity.Type == "POINT" && entity.Layer == "4").Select(entity => Place(entity, 10))];
+            LineSegment[] signs = [.. block.Where(entity => entity.Type == "LINE" && entity.Layer == "15").Select(entity => LineSegment.Between(Place(entity, 10), Place(entity, 11)))];
+            Assert.All(holes, hole => Assert.Equal(2, signs.Count(sign => sign.Midpoint.DistanceTo(hole).Millimeters < 0.001)));
+            Assert.All(notches, notch => Assert.Contains(signs, sign => sign.Start.DistanceTo(notch).Millimeters < 0.001));
+        }
+    }
+
+    private static Point2D Place(DxfFile.Entity entity, int code) => Point2D.FromMillimeters(entity.At(code).X, entity.At(code).Y);
+
+    [Fact]
+    public void ToDxf_WordsOfALine_StandOffTheSeamLine()
+    {
+        PieceSet pieces = SkirtPattern.From(SamplePieces.Skirt);
+        var file = DxfFile.Read(pieces.Pieces.ToDxf());
+
+        foreach (PatternPiece piece in pieces.Pieces)
+        {
+            var block = file.Blocks.First(pair => pair.Key.StartsWith(piece.Name.Text, StringComparison.Ordinal)).Value;
+            string[] names = [.. piece.InternalLines.Select(line => "Annotation: " + line.Name)];
+            Assert.All(
+                block.Where(entity => entity.Type == "TEXT" && names.Contains(entity.Text(1))),
+                text => Assert.True(piece.SeamLine.ClosestTo(Place(text, 10)).Distance.Millimeters > 1.5, text.Text(1)));
+        }
+    }
+
+    // The words of a band run along it in letters of 4 mm, and none lies upon another.
+    [Fact]
+    public void ToDxf_WordsOfABand_AreAsLargeAsThoseOfOtherPieces()
+    {
+        PieceSet pieces = SkirtPattern.From(SamplePieces.Skirt, new SkirtPatternOptions { Label = PieceLabel.For("Act 2 skirt").ForWhom("Rosalind").WithSize("12") });
+        var texts = DxfFile.Read(pieces.Find(SkirtPattern.Waistband).ToDxf()).Blocks.First().Value.Where(entity => entity.Type == "TEXT").ToArray();
+
+        Assert.All(texts, text => Assert.Equal("4.0", text.Text(40)));
+        Assert.Equal(texts.Length, texts.Select(text => (Math.Round(text.At(10).X / 4), Math.Round(text.At(10).Y / 4))).Distinct().Count());
     }
 
     // \U+XXXX for a character beyond ASCII, a blank after a caret, %%% for a percent sign (DXF reference; from memory).

@@ -130,6 +130,14 @@ public class SvgOutputTests
     }
 
     [Fact]
+    public void ToSvg_Words_HavePaperAroundThem()
+    {
+        string svg = DrawnSkirts.Draft("default").Draw().ToSvg();
+
+        Assert.Equal(svg.Split("<text").Length, svg.Split("paint-order=\"stroke\"").Length);
+    }
+
+    [Fact]
     public void ToSvg_AnySkirt_HasTitleDescriptionAndAGroupPerLayer()
     {
         Drawing drawing = DrawnSkirts.Drawn("default");

@@ -1,8 +1,12 @@
-using System;
 using System.Collections.Generic;
 using System.Linq;
+using System;
+using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Output;
+using Pattern.Core.Pieces;
+using Pattern.Core.Tests.Blocks;
 using UnitsNet;
 
 namespace Pattern.Core.Tests.Output;
@@ -329,6 +333,60 @@ public class TilingTests
         var error = Assert.Throws<ArgumentException>(() => SheetLayout.OnRoll(Length.FromMillimeters(610)).Arrange(drawing));
         Assert.StartsWith("PC7105: The drawing is 900.0 mm (35.433 in) wide and 800.0 mm", error.Message);
         Assert.Throws<ArgumentOutOfRangeException>(() => SheetLayout.OnRoll(Length.Zero));
+    }
+
+    // Counted by hand at margins of 10 mm and an overlap of 12 mm, the map included: front and back side by side, the band upright beside them.
+    [Theory]
+    [InlineData("29 1/2", "39 3/4", "A4", 13)]
+    [InlineData("26", "37", "Letter", 13)]
+    public void Tile_ThePiecesOfASkirt_TakeNoMoreSheetsThanByHand(string waist, string hip, string paper, int sheets)
+    {
+        Drawing pieces = SkirtPattern.From(SkirtBlock.For(Bodies.Inches(waist, hip)).WithLength(Tape.Inches("26")).Draft(), new SkirtPatternOptions { Label = PieceLabel.For("Act 2 skirt") }).Draw();
+
+        Assert.InRange(SheetLayout.TiledOn(PaperSize.Find(paper)).Arrange(pieces).Count, 2, sheets);
+    }
+
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void Tile_ThePiecesOfAnySkirt_HoldEveryPieceAndSayTheTitleOnTheMap(string skirt)
+    {
+        PieceSet set = SkirtPattern.From(DrawnSkirts.Draft(skirt));
+        foreach (string paper in new[] { "A4", "Letter" })
+        {
+            Tiling tiling = SheetLayout.TiledOn(PaperSize.Find(paper)).Tile(set.Draw());
+
+            AssertCellsFitTogether(tiling);
+            Assert.False(tiling.Drawing.TryFindLayer(LayerName.TitleBlock, out _));
+            Assert.Equal(set.Pieces.Sum(piece => piece.Edges.Count), tiling.Drawing.Marks<PathMark>().Count(mark => mark.Facts?.Part == MarkPart.Cut));
+            foreach (DrawingMark mark in tiling.Drawing.Marks<DrawingMark>())
+            {
+                AssertWithin(tiling.Extent, mark.Bounds);
+            }
+
+            string[] said = [.. tiling.Print().TakeWhile(sheet => sheet.Placement is null).SelectMany(sheet => sheet.Marks!.Marks<TextMark>()).Select(mark => mark.Text)];
+            Assert.All(set.Pieces, piece => Assert.Contains(piece.Name.Text, said));
+        }
+    }
+
+    public static TheoryData<string> Skirts => DrawnSkirts.Names;
+
+    // A number that a line runs through is read as another one.
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public void Print_ThePiecesOfASkirt_NoNumberOfAJointIsStruckThrough(string paper)
+    {
+        Drawing pieces = SkirtPattern.From(DrawnSkirts.Draft("default")).Draw();
+        foreach (PrintSheet sheet in SheetLayout.TiledOn(PaperSize.Find(paper)).Arrange(pieces).Where(sheet => sheet.Placement is not null))
+        {
+            Point2D[] ink = [.. sheet.Drawing!.Marks<PathMark>().SelectMany(mark => mark.Path.Transformed(sheet.Placement!.Value).Flatten(Length.FromMillimeters(0.1)).Zip(
+                mark.Path.Transformed(sheet.Placement!.Value).Flatten(Length.FromMillimeters(0.1)).Skip(1),
+                (a, b) => Enumerable.Range(0, 1 + (int)a.DistanceTo(b).Millimeters).Select(i => LineSegment.Between(a, b).PointAtRaw(i / (1.0 + (int)a.DistanceTo(b).Millimeters)))).SelectMany(points => points))];
+            foreach (TextMark number in sheet.Marks!.Marks<TextMark>().Where(mark => mark.Text.All(char.IsDigit) || mark.Text.StartsWith("Lay", StringComparison.Ordinal)))
+            {
+                Assert.DoesNotContain(ink, point => number.Bounds.Contains(point));
+            }
+        }
     }
 
     private static int Pairs(Tiling tiling, Func<int, int, (int Row, int Column)> next)

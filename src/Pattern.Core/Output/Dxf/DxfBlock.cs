@@ -17,6 +17,11 @@ internal sealed class DxfBlock
     private const double TypeMm = 4;
     private const double LineSpacing = 1.6;
     private const double FromGrainMm = 6;
+    private const double CrossMm = 5;
+
+    // Off the line that words belong to, and off the seam line that it begins at.
+    private const double AboveLineMm = 2;
+    private const double FromSeamMm = 10;
 
     // What can still be read on cloth or card. Common practice, no source.
     private const double SmallestTypeMm = 1.5;
@@ -80,16 +85,20 @@ internal sealed class DxfBlock
                 text.Line(DxfLayers.InternalLines, leg);
             }
 
-            text.Line(DxfLayers.InternalLines, dart.FoldLine);
+            text.Line(DxfLayers.InternalLines, dart.FoldLine, DxfLayers.FoldColour);
             foreach (Point2D hole in dart.DrillHoles)
             {
                 text.Point(DxfLayers.DrillHoles, hole);
+                Vector2D across = Direction.Right.TimesMm(CrossMm / 2);
+                Vector2D up = Direction.Up.TimesMm(CrossMm / 2);
+                Sign(text, new LineSegment(hole - across, hole + across));
+                Sign(text, new LineSegment(hole - up, hole + up));
             }
         }
 
         foreach (InternalLine line in Piece.InternalLines)
         {
-            WriteLine(text, DxfLayers.InternalLines, line.Path);
+            WriteLine(text, DxfLayers.InternalLines, line.Path, colour: line.Kind == InternalLineKind.Fold ? DxfLayers.FoldColour : -1);
         }
 
         WriteTexts(text);
@@ -128,11 +137,11 @@ internal sealed class DxfBlock
         return free;
     }
 
-    private static void WriteLine(DxfText text, string layer, CurvePath path, IEnumerable<Point2D>? marks = null)
+    private static void WriteLine(DxfText text, string layer, CurvePath path, IEnumerable<Point2D>? marks = null, int colour = -1)
     {
         if (path.SegmentsRaw.Length == 1 && path.SegmentsRaw[0].Kind == PathSegmentKind.Line)
         {
-            text.Line(layer, path.SegmentsRaw[0].LineRaw);
+            text.Line(layer, path.SegmentsRaw[0].LineRaw, colour);
             return;
         }
 
@@ -142,12 +151,15 @@ internal sealed class DxfBlock
             polyline.Include(mark);
         }
 
-        polyline.Write(text, layer);
+        polyline.Write(text, layer, colour: colour);
         for (int i = 0; i < polyline.Points.Count; i++)
         {
             text.Point(polyline.Turnings[i] ? DxfLayers.TurnPoints : DxfLayers.CurvePoints, polyline.Points[i]);
         }
     }
+
+    // Points are hardly seen on a screen. What is drawn beside them stands with the words, where no machine takes it for a line to cut.
+    private static void Sign(DxfText text, in LineSegment line) => text.Line(DxfLayers.Annotation, line, DxfLayers.MarkColour);
 
     // A point on the cut line; its thickness is the depth of the cut and its angle the way that it runs, where it has any.
     private void WriteNotches(DxfText text)
@@ -158,6 +170,7 @@ internal sealed class DxfBlock
             if (text.Units.Steps(cut.LengthMm) > 0)
             {
                 text.LengthOf(39, cut.LengthMm).Degrees(50, Math.Atan2(cut.End.YMm - cut.Start.YMm, cut.End.XMm - cut.Start.XMm) * 180 / Math.PI);
+                Sign(text, cut);
             }
         }
     }
@@ -167,7 +180,7 @@ internal sealed class DxfBlock
         var lines = new List<string> { "Piece Name: " + Piece.Name.Text, "Size: " + Size };
         if (Cut is not null)
         {
-            lines.Add("Quantity: " + Cut.Count.ToString(CultureInfo.InvariantCulture));
+            lines.Add("Quantity: " + Cut.Count.ToString(CultureInfo.InvariantCulture) + (Piece.FoldLine is null ? string.Empty : ", on the fold"));
             lines.Add("Material: " + Cut.Cloth.Text);
         }
 
@@ -189,24 +202,51 @@ internal sealed class DxfBlock
         }
 
         lines = [.. lines.SelectMany(DxfWords.Split)];
-        typeMm = Fitted(typeMm, lines);
-        x = Indented(x, typeMm, lines);
-        foreach (string line in lines)
+        int rows = lines.Count;
+        double columnMm = 0;
+        if (Piece.Label is { } low && typeMm < TypeMm)
         {
-            text.Label(DxfLayers.Annotation, new Point2D(x, y), typeMm, 0, line);
-            y -= typeMm * LineSpacing;
+            // A low and long piece, such as a band: the words go along it in columns, in full size, where it is long enough for them.
+            int few = Math.Max(1, (int)((low.Bounds.TopMm - low.Bounds.BottomMm) / (TypeMm * LineSpacing)));
+            int columns = (lines.Count + few - 1) / few;
+            double wide = TypeMm * (DxfWords.WidestEms(lines) + 1);
+            if (columns * wide <= Piece.Bounds.RightMm - Piece.Bounds.LeftMm)
+            {
+                (rows, columnMm, typeMm) = (few, wide, TypeMm);
+                x = Math.Max(Piece.Bounds.LeftMm, Math.Min(x, Piece.Bounds.RightMm - (columns * wide)));
+                y = low.Bounds.TopMm - TypeMm;
+            }
+        }
+
+        typeMm = Fitted(typeMm, lines);
+        x = columnMm > 0 ? x : Indented(x, typeMm, lines);
+        for (int i = 0; i < lines.Count; i++)
+        {
+            text.Label(DxfLayers.Annotation, new Point2D(x + (i / rows * columnMm), y - (i % rows * typeMm * LineSpacing)), typeMm, 0, lines[i]);
         }
 
         foreach (InternalLine line in Piece.InternalLines)
         {
             List<string> words = [.. DxfWords.Split("Annotation: " + line.Name)];
             double sizeMm = Fitted(TypeMm, words);
-            Point2D at = line.Path.Start;
+            Point2D at = Beside(line.Path, sizeMm * DxfWords.WidestEms(words));
             for (int i = 0; i < words.Count; i++)
             {
                 text.Label(DxfLayers.Annotation, new Point2D(Indented(at.XMm, sizeMm, words), at.YMm - (i * sizeMm * LineSpacing)), sizeMm, 0, words[i]);
             }
         }
+    }
+
+    // Above a long line, a little way in from its left end; beyond a short one, which begins at the seam.
+    private static Point2D Beside(CurvePath path, double wordsMm)
+    {
+        if (path.LengthMm < wordsMm + FromSeamMm)
+        {
+            return path.End + new Vector2D(AboveLineMm, 0);
+        }
+
+        Point2D left = path.Start.XMm <= path.End.XMm ? path.Start : path.End;
+        return left + new Vector2D(FromSeamMm, AboveLineMm);
     }
 
     // The type in which the longest line is no wider than the piece; the standard type where there is room for it.

@@ -18,6 +18,27 @@ internal static class DxfLayers
     internal const string SewLine = "14";
     internal const string Annotation = "15";
 
+    // Numbers of the format's own table: red, green, cyan, blue, magenta; 7 is black or white, whichever the screen is not; 8 is grey.
+    internal const int CutColour = 1;
+    internal const int SewColour = 3;
+    internal const int MarkColour = 4;
+    internal const int FoldColour = 5;
+    internal const int InternalColour = 6;
+    internal const int PlainColour = 7;
+    internal const int VertexColour = 8;
+
+    /// <summary>A colour for each layer, so that lines can be told apart on a screen. The standard goes by layers, and any colour will do for it.</summary>
+    internal static int ColourOf(string layer) => layer switch
+    {
+        Boundary => CutColour,
+        SewLine => SewColour,
+        Notches or DrillHoles => MarkColour,
+        MirrorLine => FoldColour,
+        InternalLines or Cutouts => InternalColour,
+        TurnPoints or CurvePoints => VertexColour,
+        _ => PlainColour,
+    };
+
     internal static string[] All { get; } =
     [
         Boundary, TurnPoints, CurvePoints, Notches, GradeReference, MirrorLine, Grainline, InternalLines, StripeLine, PlaidLine, Cutouts, DrillHoles, SewLine,

@@ -86,7 +86,7 @@ internal sealed class DxfText
     internal DxfText TextStyles() => Table("STYLE", 1).Word(0, "STYLE").Word(2, "STANDARD").Whole(70, 0).Whole(40, 0).Whole(41, 1).Whole(50, 0).Whole(71, 0)
         .LengthOf(42, 5).Word(3, "txt").Word(4, string.Empty).EndTable();
 
-    internal DxfText Line(string layer, in LineSegment line) => Entity("LINE", layer).At(10, line.Start).At(11, line.End);
+    internal DxfText Line(string layer, in LineSegment line, int colour = -1) => DxfPolyline.Attributes(Entity("LINE", layer), null, colour).At(10, line.Start).At(11, line.End);
 
     internal DxfText Point(string layer, in Point2D point) => Entity("POINT", layer).At(10, point);
 

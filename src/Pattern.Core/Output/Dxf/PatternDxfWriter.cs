@@ -15,9 +15,6 @@ internal sealed class PatternDxfWriter
     private const double TypeMm = 5;
     private const double LineStepMm = 8;
 
-    // Any colour will do: the standard goes by layers. Black or white, whichever the screen is not.
-    private const int PlainColour = 7;
-
     private readonly DxfOptions _options;
     private readonly IReadOnlyList<DxfBlock> _blocks;
     private readonly DxfText _text;
@@ -51,10 +48,10 @@ internal sealed class PatternDxfWriter
         bounds = bounds.Union(new BoundingBox(0, -LineStepMm * facts.Length, 0, 0));
         _text.Header(bounds).Section("TABLES").Table("LTYPE", 1)
             .Word(0, "LTYPE").Word(2, "CONTINUOUS").Whole(70, 0).Word(3, "Solid line").Whole(72, 65).Whole(73, 0).LengthOf(40, 0).EndTable()
-            .Table("LAYER", DxfLayers.All.Length + 1).Layer("0", PlainColour);
+            .Table("LAYER", DxfLayers.All.Length + 1).Layer("0", DxfLayers.PlainColour);
         foreach (string layer in DxfLayers.All)
         {
-            _text.Layer(layer, PlainColour);
+            _text.Layer(layer, DxfLayers.ColourOf(layer));
         }
 
         _text.EndTable().TextStyles().EndSection().Section("BLOCKS");

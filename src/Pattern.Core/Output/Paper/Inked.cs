@@ -11,6 +11,7 @@ internal sealed class Inked
     private const double ToleranceMm = 0.05;
 
     private readonly List<Stroke> _strokes = [];
+    private readonly List<BoundingBox> _words = [];
 
     internal Inked(Drawing drawing)
     {
@@ -52,6 +53,32 @@ internal sealed class Inked
         return inked;
     }
 
+    /// <summary>How many words no single sheet of a grid shows whole.</summary>
+    internal int CutWords(in TileGrid grid)
+    {
+        int cut = 0;
+        foreach (BoundingBox words in _words)
+        {
+            cut += grid.IsWhole(words) ? 0 : 1;
+        }
+
+        return cut;
+    }
+
+    /// <summary>Whether any ink lies in a box.</summary>
+    internal bool Meets(in BoundingBox box)
+    {
+        foreach (Stroke stroke in _strokes)
+        {
+            if (stroke.Meets(box))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private BoundingBox Add(DrawingMark mark)
     {
         switch (mark)
@@ -70,6 +97,7 @@ internal sealed class Inked
                 _strokes.Add(new Stroke(point.Position, point.Position, point.DiameterMm / 2));
                 return point.Bounds;
             case TextMark text:
+                _words.Add(text.Bounds);
                 LabelBox box = text.Box;
                 double half = box.HeightMm / 2;
                 _strokes.Add(new Stroke(box.At(0, half), box.At(box.WidthMm, half), half));

@@ -18,8 +18,16 @@ internal sealed class JoinMarks
     // Between the two arrows, and off the middle where the name of the sheet is.
     private const double ScissorsPlace = 0.6;
 
-    // Two arrows on each joint: one leaves the sheets free to turn.
-    private static readonly double[] ArrowPlaces = [0.25, 0.75];
+    // Two arrows on each joint: one leaves the sheets free to turn. Each slides along its half of the joint until it and its number stand clear of the drawing.
+    private static readonly double[][] ArrowPlaces = 
+    [
+        [0.25, 0.22, 0.28, 0.19, 0.31, 0.16, 0.34, 0.13, 0.37, 0.1, 0.4, 0.43, 0.46],
+        [0.75, 0.78, 0.72, 0.81, 0.69, 0.84, 0.66, 0.87, 0.63, 0.9, 0.6, 0.57, 0.54],
+    ];
+
+    // Words slide as well, and stay where they are first looked for where the drawing is everywhere.
+    private static readonly double[] WordPlaces = [0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62, 0.34, 0.66, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8];
+    private static readonly double[] FromTheEnd = [1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5, 0.45, 0.4, 0.35, 0.3, 0.2, 0.1, 0];
 
     private readonly Tiling _tiling;
     private readonly int[] _toTheRight;
@@ -74,7 +82,10 @@ internal sealed class JoinMarks
         {
             marks.Line(cell.RightMm, window.BottomMm, cell.RightMm, window.TopMm, LineRole.PaperJoin);
             double strip = (cell.RightMm + window.RightMm) / 2;
-            marks.Text(StripWords(sheet.Row, sheet.Column + 1), strip + (0.36 * FootMm), cell.Centre.YMm, FootMm, Math.PI / 2, TextAlignment.Middle, TextWeight.Regular, Ink.Accent);
+            string lay = StripWords(sheet.Row, sheet.Column + 1);
+            double half = TextWidths.WidthMm(lay, FootMm, TextWeight.Regular) / 2;
+            double y = FirstFree(WordPlaces, place => cell.BottomMm + (place * (cell.TopMm - cell.BottomMm)), at => new BoundingBox(strip - FootMm, at - half, strip + FootMm, at + half));
+            marks.Text(lay, strip + (0.36 * FootMm), y, FootMm, Math.PI / 2, TextAlignment.Middle, TextWeight.Regular, Ink.Accent);
             ArrowsAcross(cell.RightMm, cell, inwards: -1, _toTheRight[Index(sheet.Row, sheet.Column)], marks);
         }
 
@@ -82,7 +93,12 @@ internal sealed class JoinMarks
         {
             marks.Line(window.LeftMm, cell.BottomMm, window.RightMm, cell.BottomMm, LineRole.PaperJoin);
             double strip = (cell.BottomMm + window.BottomMm) / 2;
-            marks.Text(StripWords(sheet.Row + 1, sheet.Column), cell.RightMm - FootInsetMm, strip - (0.36 * FootMm), FootMm, 0, TextAlignment.End, TextWeight.Regular, Ink.Accent);
+            string lay = StripWords(sheet.Row + 1, sheet.Column);
+            double width = TextWidths.WidthMm(lay, FootMm, TextWeight.Regular);
+            double right = cell.RightMm - FootInsetMm;
+            double left = cell.LeftMm + FootInsetMm + width;
+            double x = FirstFree(FromTheEnd, place => left + (place * (right - left)), at => new BoundingBox(at - width, strip - FootMm, at, strip + FootMm));
+            marks.Text(lay, x, strip - (0.36 * FootMm), FootMm, 0, TextAlignment.End, TextWeight.Regular, Ink.Accent);
             ArrowsAlong(cell.BottomMm, cell, inwards: 1, _below[Index(sheet.Row, sheet.Column)], marks);
         }
 
@@ -116,13 +132,32 @@ internal sealed class JoinMarks
         marks.Text(words, window.LeftMm + FootInsetMm, window.BottomMm + 1.6, FootMm, 0, TextAlignment.Start, TextWeight.Regular, Ink.Middle);
     }
 
+    // The first place whose box is free of ink; the first of all where none is. Of a joint both sheets look along the same stretch, and find the same place.
+    private double FirstFree(double[] places, Func<double, double> at, Func<double, BoundingBox> box)
+    {
+        foreach (double place in places)
+        {
+            if (!_tiling.Ink.Meets(box(at(place))))
+            {
+                return at(place);
+            }
+        }
+
+        return at(places[0]);
+    }
+
     // At an upright joint: level arrows, pointing at it from inside the sheet.
-    private static void ArrowsAcross(double xMm, in BoundingBox cell, int inwards, int number, Pen marks)
+    private void ArrowsAcross(double xMm, in BoundingBox cell, int inwards, int number, Pen marks)
     {
         string words = FormattableString.Invariant($"{number}");
-        foreach (double place in ArrowPlaces)
+        double reach = ArrowMm + NumberGapMm + TextWidths.WidthMm(words, NumberMm, TextWeight.Bold);
+        BoundingBox joint = cell;
+        foreach (double[] places in ArrowPlaces)
         {
-            double y = cell.BottomMm + (place * (cell.TopMm - cell.BottomMm));
+            double y = FirstFree(
+                places,
+                place => joint.BottomMm + (place * (joint.TopMm - joint.BottomMm)),
+                at => new BoundingBox(xMm - reach, at - (NumberMm / 2), xMm + reach, at + (NumberMm / 2)));
             marks.Arrow(xMm + (inwards * ArrowMm), y, xMm, y);
             marks.Text(
                 words,
@@ -137,12 +172,18 @@ internal sealed class JoinMarks
     }
 
     // At a level joint: upright arrows.
-    private static void ArrowsAlong(double yMm, in BoundingBox cell, int inwards, int number, Pen marks)
+    private void ArrowsAlong(double yMm, in BoundingBox cell, int inwards, int number, Pen marks)
     {
         string words = FormattableString.Invariant($"{number}");
-        foreach (double place in ArrowPlaces)
+        double reach = ArrowMm + NumberGapMm + NumberMm;
+        double half = Math.Max(NumberMm, TextWidths.WidthMm(words, NumberMm, TextWeight.Bold)) / 2;
+        BoundingBox joint = cell;
+        foreach (double[] places in ArrowPlaces)
         {
-            double x = cell.LeftMm + (place * (cell.RightMm - cell.LeftMm));
+            double x = FirstFree(
+                places,
+                place => joint.LeftMm + (place * (joint.RightMm - joint.LeftMm)),
+                at => new BoundingBox(at - half, yMm - reach, at + half, yMm + reach));
             marks.Arrow(x, yMm + (inwards * ArrowMm), x, yMm);
             double up = inwards > 0 ? ArrowMm + NumberGapMm : -(ArrowMm + NumberGapMm + (0.73 * NumberMm));
             marks.Text(words, x, yMm + up, NumberMm, 0, TextAlignment.Middle, TextWeight.Bold, Ink.Accent);

@@ -18,6 +18,8 @@ internal sealed class MapSheets
     private const double ColumnGapMm = 10;
     private const double LeastTextBesideMm = 55;
     private const double LeastMapMm = 45;
+    private const double LeastBesideMm = 150;
+    private const double TabMm = 24;
 
     // Two columns where a sheet lies, if each then holds both squares side by side.
     private const double TwoColumnsMm = (2 * TestSquares.WidthMm) + ColumnGapMm;
@@ -64,6 +66,7 @@ internal sealed class MapSheets
     {
         StartPage();
         Block[] after = [.. Squares(), Join(), Caution()];
+        TitleBlock? foot = _tiling.Foot;
         Place(Heading());
         double map = _yMm - BlockGapMm - _marginMm;
         if (_columns == 1)
@@ -73,7 +76,27 @@ internal sealed class MapSheets
             map = map - rest >= LeastMapMm ? map - rest : map;
         }
 
-        Place(page => SheetMap.Draw(_tiling, LeftMm, LeftMm + _columnMm, _yMm, map, page.Map));
+        if (foot is not null && _columnMm >= LeastBesideMm)
+        {
+            // What is drawn, and beside it what it is.
+            double half = (_columnMm - ColumnGapMm) / 2;
+            Place(page =>
+            {
+                double below = SheetMap.Draw(_tiling, LeftMm, LeftMm + half, _yMm, map, page.Map);
+                return Math.Min(below, WriteFacts(foot, LeftMm + half + ColumnGapMm, half, page));
+            });
+        }
+        else
+        {
+            double facts = foot is null ? 0 : BlockGapMm + Height(page => WriteFacts(foot, LeftMm, _columnMm, page));
+            map = map - facts >= LeastMapMm ? map - facts : map;
+            Place(page => SheetMap.Draw(_tiling, LeftMm, LeftMm + _columnMm, _yMm, map, page.Map));
+            if (foot is not null)
+            {
+                Place(page => WriteFacts(foot, LeftMm, _columnMm, page));
+            }
+        }
+
         foreach (Block block in after)
         {
             Place(block);
@@ -220,15 +243,35 @@ internal sealed class MapSheets
         head.Write("Join the sheets", HeadMm, TextWeight.Bold, Ink.Strong);
         double y = head.BottomMm - 1;
         y = JoinLegend.Cut("Cut along the solid lines that have scissors: at the left edge of a sheet, and at its upper edge.", LeftMm, _columnMm, y, TextMm, page.Map);
-        y = JoinLegend.Lay("Lay the cut edge on the dashed line of its neighbour, over the strip that names it. Glue or tape it there.", LeftMm, _columnMm, y, TextMm, page.Map);
+        y = JoinLegend.Lay("Lay the cut edge on the dotted line of its neighbour, over the strip that names it. Glue or tape it there.", LeftMm, _columnMm, y, TextMm, page.Map);
         y = JoinLegend.Arrows("The tips of arrows with the same number must meet. Then every line of the drawing runs on without a step.", LeftMm, _columnMm, y, TextMm, page.Map);
         return JoinLegend.Rows("Join each row first, then the rows to one another, from the top.", LeftMm, _columnMm, y, TextMm, page.Map);
     };
 
+    private double WriteFacts(TitleBlock foot, double leftMm, double widthMm, Page page)
+    {
+        var column = new TextColumn(leftMm, widthMm, _yMm, page.Map);
+        foreach (string note in foot.Notes)
+        {
+            column.Write(note, TextMm, TextWeight.Regular, Ink.Middle);
+            column.Space(0.4);
+        }
+
+        column.Space(1);
+        foreach ((string label, string value) in foot.Rows)
+        {
+            column.WriteRow(label, value, TabMm, TextMm, TextWeight.Regular, Ink.Strong);
+        }
+
+        column.Space(0.8);
+        column.WriteRow(foot.Verdict.Label, foot.Verdict.Value, TabMm, TextMm, TextWeight.Bold, foot.VerdictInk);
+        return column.BottomMm;
+    }
+
     private Block Caution() => page =>
     {
         var column = new TextColumn(LeftMm, _columnMm, _yMm, page.Map);
-        foreach (string words in Cautions)
+        foreach (string words in _tiling.Foot?.Cautions ?? Cautions)
         {
             column.Write(words, CautionMm, TextWeight.Regular, Ink.Middle);
         }

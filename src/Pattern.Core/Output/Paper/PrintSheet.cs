@@ -10,8 +10,9 @@ namespace Pattern.Core.Output;
 /// <see cref="Placement"/> and clipped to <see cref="Window"/>.</remarks>
 public sealed class PrintSheet
 {
-    internal PrintSheet(string name, Drawing? marks, double widthMm, double heightMm, Transform2D? placement, in BoundingBox window)
+    internal PrintSheet(string name, Drawing? marks, double widthMm, double heightMm, Transform2D? placement, in BoundingBox window, Drawing? drawing = null)
     {
+        Drawing = drawing;
         Name = name;
         Marks = marks;
         WidthMm = widthMm;
@@ -31,6 +32,9 @@ public sealed class PrintSheet
 
     /// <summary>From bottom to top.</summary>
     public Length Height => Length.FromMillimeters(HeightMm);
+
+    /// <summary>The drawing that lies on the sheet, where a layout has laid its pieces out anew or leaves parts of it to another sheet; null for the drawing that was arranged, as it is.</summary>
+    public Drawing? Drawing { get; }
 
     /// <summary>Where the drawing lies on the sheet: a move, perhaps with a quarter turn, never a change of scale; null for a sheet without it.</summary>
     public Transform2D? Placement { get; }

@@ -43,12 +43,14 @@ internal readonly struct TileGrid
     /// <param name="overlapMm">What two neighbours both draw.</param>
     /// <param name="shareLeft">The share that goes to the left; 0 to 1.</param>
     /// <param name="shareTop">The share that goes to the top; 0 to 1.</param>
-    internal static TileGrid Over(in BoundingBox ink, double widthMm, double heightMm, double overlapMm, double shareLeft, double shareTop)
+    /// <param name="further">So many rows and columns more than it takes: where they lie empty in the end, they cost nothing.</param>
+    internal static TileGrid Over(
+        in BoundingBox ink, double widthMm, double heightMm, double overlapMm, double shareLeft, double shareTop, (int Columns, int Rows) further = default)
     {
         double inkWidth = ink.RightMm - ink.LeftMm;
         double inkHeight = ink.TopMm - ink.BottomMm;
-        int columns = (int)Count(inkWidth, widthMm, overlapMm);
-        int rows = (int)Count(inkHeight, heightMm, overlapMm);
+        int columns = (int)Count(inkWidth, widthMm, overlapMm) + further.Columns;
+        int rows = (int)Count(inkHeight, heightMm, overlapMm) + further.Rows;
         double spareX = (columns * (widthMm - overlapMm)) + overlapMm - inkWidth;
         double spareY = (rows * (heightMm - overlapMm)) + overlapMm - inkHeight;
         return new TileGrid(columns, rows, ink.LeftMm - (spareX * shareLeft), ink.TopMm + (spareY * shareTop), widthMm, heightMm, overlapMm);
@@ -71,6 +73,67 @@ internal readonly struct TileGrid
             row == Rows - 1 ? window.BottomMm : TopMm - ((row + 1) * StepYMm),
             column == Columns - 1 ? window.RightMm : LeftMm + ((column + 1) * StepXMm),
             window.TopMm);
+    }
+
+    /// <summary>Whether one sheet draws all of a box.</summary>
+    internal bool IsWhole(in BoundingBox box)
+    {
+        // The last sheet that begins before the box; those before it end sooner.
+        BoundingBox window = Window(RowAt(box.TopMm), ColumnAt(box.LeftMm));
+        return box.RightMm <= window.RightMm + ToleranceMm && box.BottomMm >= window.BottomMm - ToleranceMm;
+    }
+
+    /// <summary>The same sheets without the rows and columns at its sides on which nothing is drawn.</summary>
+    internal TileGrid Trimmed(bool[] inked, out bool[] kept)
+    {
+        int left = 0;
+        int top = 0;
+        int right = Columns;
+        int bottom = Rows;
+        int columns = Columns;
+        bool IsEmpty(int fromRow, int toRow, int fromColumn, int toColumn)
+        {
+            for (int row = fromRow; row < toRow; row++)
+            {
+                for (int column = fromColumn; column < toColumn; column++)
+                {
+                    if (inked[(row * columns) + column])
+                    {
+                        return false;
+                    }
+                }
+            }
+
+            return true;
+        }
+
+        while (top + 1 < bottom && IsEmpty(top, top + 1, 0, Columns))
+        {
+            top++;
+        }
+
+        while (bottom - 1 > top && IsEmpty(bottom - 1, bottom, 0, Columns))
+        {
+            bottom--;
+        }
+
+        while (left + 1 < right && IsEmpty(0, Rows, left, left + 1))
+        {
+            left++;
+        }
+
+        while (right - 1 > left && IsEmpty(0, Rows, right - 1, right))
+        {
+            right--;
+        }
+
+        kept = new bool[(right - left) * (bottom - top)];
+        for (int row = top; row < bottom; row++)
+        {
+            System.Array.Copy(inked, (row * Columns) + left, kept, (row - top) * (right - left), right - left);
+        }
+
+        return new TileGrid(right - left, bottom - top, LeftMm + (left * StepXMm), TopMm - (top * StepYMm), WindowWidthMm, WindowHeightMm, OverlapMm);
     }
 
     internal int ColumnAt(double xMm) => At((xMm - LeftMm) / StepXMm, Columns);

@@ -12,7 +12,9 @@ namespace Pattern.Core.Output;
 /// <remarks>
 /// <para>Every sheet draws a window of the same size, and neighbours overlap. To join them each sheet is cut along its left and its upper edge and laid over the one before,
 /// so that the cells fit together without a gap and without a double line. The margins of the drawing itself are not printed: the sheets have their own.</para>
-/// <para>The room to spare is used: of the ways to lay the sheets over the drawing the one with the fewest sheets that hold anything is taken, and the middle one where several do.</para>
+/// <para>The room to spare is used. Pieces are laid side by side in as many widths as whole sheets make, and of the ways to lay the sheets over them the one with the fewest
+/// sheets that hold anything is taken; of several the one that cuts the fewest words, and then the one that begins at the upper left corner of the pieces. The title block of
+/// pieces is printed on the map.</para>
 /// </remarks>
 /// <example><code>
 /// Tiling tiling = SheetLayout.TiledOn(PaperSize.Letter).WithOrientation(SheetOrientation.Landscape).Tile(block.Draw());
@@ -20,17 +22,17 @@ namespace Pattern.Core.Output;
 /// </code></example>
 public sealed class Tiling
 {
-    private const int MostSheets = 2500;
-
-    private static readonly double[] Shares = [0.5, 0, 1];
-
     private readonly TiledSheet[] _sheets;
 
-    private Tiling(Drawing drawing, TiledLayout layout, PaperSize paper, in TileGrid grid, bool[] inked)
+    private Tiling(in TilingSearch.Found found, TiledLayout layout)
     {
-        Drawing = drawing;
+        TileGrid grid = found.Grid;
+        bool[] inked = found.Cells;
+        Drawing = found.Drawing;
+        Foot = found.Foot;
+        Ink = found.Ink;
         Layout = layout;
-        Paper = paper;
+        Paper = found.Paper;
         Columns = grid.Columns;
         Rows = grid.Rows;
         _sheets = new TiledSheet[inked.Length];
@@ -44,8 +46,14 @@ public sealed class Tiling
         Sheets = Array.AsReadOnly(_sheets);
     }
 
-    /// <summary>What is parted.</summary>
+    /// <summary>What is parted: of pieces, the drawing in which they are laid out for this paper, without its title block.</summary>
     public Drawing Drawing { get; }
+
+    /// <summary>What the map says of the drawing, or null.</summary>
+    internal TitleBlock? Foot { get; }
+
+    /// <summary>Where the drawing has ink.</summary>
+    internal Inked Ink { get; }
 
     /// <summary>Margins and overlap.</summary>
     public TiledLayout Layout { get; }
@@ -89,7 +97,7 @@ public sealed class Tiling
                 double margin = Layout.MarginMm;
                 Vector2D move = new(margin - sheet.Window.LeftMm, margin - sheet.Window.BottomMm);
                 var window = new BoundingBox(margin, margin, Paper.WidthMm - margin, Paper.HeightMm - margin);
-                sheets.Add(new PrintSheet(sheet.Name, marks.On(sheet, move), Paper.WidthMm, Paper.HeightMm, Transform2D.Translation(move), window));
+                sheets.Add(new PrintSheet(sheet.Name, marks.On(sheet, move), Paper.WidthMm, Paper.HeightMm, Transform2D.Translation(move), window, Drawing));
             }
         }
 
@@ -113,40 +121,7 @@ public sealed class Tiling
         };
 
         RefuseWhatCannotBeJoined(layout);
-        var ink = new Inked(drawing);
-        Tiling? best = null;
-        foreach (PaperSize paper in papers)
-        {
-            Tiling found = Fewest(drawing, layout, paper, ink);
-            best = best is null || found.SheetCount < best.SheetCount ? found : best;
-        }
-
-        return best!;
-    }
-
-    private static Tiling Fewest(Drawing drawing, TiledLayout layout, PaperSize paper, Inked ink)
-    {
-        double width = paper.WidthMm - (2 * layout.MarginMm);
-        double height = paper.HeightMm - (2 * layout.MarginMm);
-        RefuseTooMany(ink.Bounds, width, height, layout);
-        TileGrid bestGrid = default;
-        bool[]? best = null;
-        int least = 0;
-        foreach (double shareTop in Shares)
-        {
-            foreach (double shareLeft in Shares)
-            {
-                TileGrid grid = TileGrid.Over(ink.Bounds, width, height, layout.OverlapMm, shareLeft, shareTop);
-                bool[] cells = ink.Cells(grid);
-                int count = cells.Count(inked => inked);
-                if (best is null || count < least)
-                {
-                    (bestGrid, best, least) = (grid, cells, count);
-                }
-            }
-        }
-
-        return new Tiling(drawing, layout, paper, bestGrid, best!);
+        return new Tiling(new TilingSearch(layout, papers).Find(drawing), layout);
     }
 
     private static void RefuseWhatCannotBeJoined(TiledLayout layout)
@@ -172,15 +147,6 @@ public sealed class Tiling
             throw new ArgumentException(
                 MessageRegistry.Format(DiagnosticCode.OverlapTooWide, layout.Overlap, Length.FromMillimeters(smaller / 2), layout.Paper),
                 nameof(layout));
-        }
-    }
-
-    private static void RefuseTooMany(in BoundingBox ink, double widthMm, double heightMm, TiledLayout layout)
-    {
-        double count = TileGrid.Count(ink.RightMm - ink.LeftMm, widthMm, layout.OverlapMm) * TileGrid.Count(ink.TopMm - ink.BottomMm, heightMm, layout.OverlapMm);
-        if (!(count <= MostSheets))
-        {
-            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.TooManySheets, count, layout.Paper, MostSheets), nameof(layout));
         }
     }
 }

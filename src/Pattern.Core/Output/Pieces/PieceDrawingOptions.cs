@@ -15,7 +15,7 @@ public sealed record PieceDrawingOptions
     public TapeStep? Tape { get; init; }
 
     /// <summary>The widest that the sheet may be, margins included: pieces that find no room beside others stand below them. A piece that is wider makes the
-    /// sheet wider.</summary>
+    /// sheet wider. Sheets that are joined take no notice of it: they lay the pieces out for the fewest sheets.</summary>
     /// <value>428 mm to 10 m: the title block takes so much. Default 36 in (914 mm), the usual roll of a plotter or copy shop.</value>
     public Length SheetWidth
     {

@@ -9,7 +9,7 @@ using Pattern.Core.Pieces;
 namespace Pattern.Core.Output;
 
 /// <summary>Lays out a sheet of pieces.</summary>
-internal sealed class PieceSheet
+internal sealed class PieceSheet : IPieceLayout
 {
     private const double MarginMm = 14;
     private const double BetweenMm = 20;
@@ -27,9 +27,20 @@ internal sealed class PieceSheet
         _options = options;
     }
 
-    internal Drawing Draw()
+    internal Drawing Draw() => Draw(_options.SheetWidthMm - (2 * MarginMm));
+
+    /// <inheritdoc/>
+    public Drawing Outline(double widthMm)
     {
-        List<DrawnPiece> drawn = SideBySide(out BoundingBox content);
+        List<DrawnPiece> drawn = SideBySide(widthMm, out BoundingBox content);
+        DrawingMark[] marks = [.. drawn.SelectMany(piece => piece.All).SelectMany(of => of)];
+        return new Drawing("pieces", "pieces", content, [new DrawingLayer(LayerName.CutLines, marks)]);
+    }
+
+    /// <inheritdoc/>
+    public Drawing Draw(double widthMm)
+    {
+        List<DrawnPiece> drawn = SideBySide(widthMm, out BoundingBox content);
         double left = content.LeftMm;
         double right = Math.Max(content.RightMm, left + TitleBlock.LeastWidthMm);
 
@@ -48,7 +59,8 @@ internal sealed class PieceSheet
         var squares = new List<DrawingMark>();
         var warnings = new List<DrawingMark>();
         var notes = new PieceNotes(_pieces, _report, pieceNames.SilentEdges);
-        double bottom = notes.TitleBlock().Set(left, right, content.BottomMm - BelowMm, titles, squares);
+        TitleBlock foot = notes.TitleBlock();
+        double bottom = foot.Set(left, right, content.BottomMm - BelowMm, titles, squares);
         double top = _report.Passed ? content.TopMm : WarningMarks.Banner(_report, left, right, content.TopMm + BelowMm, titles);
         var sheet = new BoundingBox(left - MarginMm, bottom - MarginMm, right + MarginMm, top + MarginMm);
         if (!_report.Passed)
@@ -71,7 +83,9 @@ internal sealed class PieceSheet
         Add(layers, LayerName.Names, names);
         Add(layers, LayerName.TestSquares, squares);
         Add(layers, LayerName.TitleBlock, titles);
-        return new Drawing(notes.Title, notes.Description(), sheet, [.. layers]);
+
+        // What must not be cut is not made handy to print.
+        return new Drawing(notes.Title, notes.Description(), sheet, [.. layers]) { Foot = _report.Passed ? foot : null, Pieces = _report.Passed ? this : null };
     }
 
     // Where no piece remembers a tape: who chose allowances of 5/8 in works with a tape in inches.
@@ -82,9 +96,9 @@ internal sealed class PieceSheet
         : TapeStep.Millimeter;
 
     // In the order of the set, each as far up as there is room for it, and there as far left.
-    private List<DrawnPiece> SideBySide(out BoundingBox content)
+    private List<DrawnPiece> SideBySide(double widthMm, out BoundingBox content)
     {
-        var room = new RoomBelow(_options.SheetWidthMm - (2 * MarginMm), BetweenMm);
+        var room = new RoomBelow(widthMm, BetweenMm);
         var drawn = new List<DrawnPiece>(_pieces.Pieces.Count);
         content = default;
         foreach (PatternPiece piece in _pieces.Pieces)

@@ -14,6 +14,8 @@ internal sealed class SvgWriter
     // Inter is what the library's other formats embed; the rest are what systems have. TextWidths covers them.
     private const string FontFamily = "Inter, Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
+    private const double HaloMm = 0.5;
+
     private readonly Drawing _drawing;
     private readonly StringBuilder _text = new(32 * 1024);
     private LineRole? _openRole;
@@ -179,7 +181,14 @@ internal sealed class SvgWriter
             _text.Append(" transform=\"rotate(").Number(-mark.AngleRad * 180 / Math.PI).Append(' ').Number(x).Append(' ').Number(y).Append(")\"");
         }
 
-        _text.Append(" fill=\"").Append(mark.Ink.ToString()).Append("\">").Escaped(mark.Text).Append("</text>\n");
+        _text.Append(" fill=\"").Append(mark.Ink.ToString()).Append('"');
+        if (mark.Ink != Ink.Faint)
+        {
+            // Paper around the letters, under their ink, so that no line strikes them through. What is faint lies under everything and hides nothing.
+            _text.Append(" stroke=\"").Append(Ink.Paper.ToString()).Append("\" stroke-width=\"").Number(2 * HaloMm).Append("\" stroke-linejoin=\"round\" paint-order=\"stroke\"");
+        }
+
+        _text.Append('>').Escaped(mark.Text).Append("</text>\n");
     }
 
     /// <summary>Writes a path as the content of its <c>d</c> attribute.</summary>

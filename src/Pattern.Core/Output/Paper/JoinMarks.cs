@@ -11,6 +11,9 @@ internal sealed class JoinMarks
     private const double ArrowMm = 14;
     private const double NumberMm = 4.6;
     private const double NumberGapMm = 1.2;
+
+    // From the middle of a figure to the end of the box that its type takes.
+    private const double NumberBoxEms = 0.65;
     private const double LargestNameMm = 44;
     private const double FootMm = 2.9;
     private const double FootInsetMm = 3;
@@ -18,15 +21,23 @@ internal sealed class JoinMarks
     // Between the two arrows, and off the middle where the name of the sheet is.
     private const double ScissorsPlace = 0.6;
 
-    // Two arrows on each joint: one leaves the sheets free to turn. Each slides along its half of the joint until it and its number stand clear of the drawing.
-    private static readonly double[][] ArrowPlaces = 
+    // Two arrows on each joint: one leaves the sheets free to turn. Each slides along the joint until it and its number stand clear of the drawing.
+    private static readonly double[][] ArrowPlaces =
     [
-        [0.25, 0.22, 0.28, 0.19, 0.31, 0.16, 0.34, 0.13, 0.37, 0.1, 0.4, 0.43, 0.46],
-        [0.75, 0.78, 0.72, 0.81, 0.69, 0.84, 0.66, 0.87, 0.63, 0.9, 0.6, 0.57, 0.54],
+        [0.25, 0.22, 0.28, 0.19, 0.31, 0.16, 0.34, 0.13, 0.37, 0.1, 0.4, 0.43, 0.46, 0.5, 0.54, 0.58, 0.62],
+        [0.75, 0.78, 0.72, 0.81, 0.69, 0.84, 0.66, 0.87, 0.63, 0.9, 0.6, 0.57, 0.54, 0.5, 0.46, 0.42, 0.38, 0.34, 0.12, 0.08],
     ];
+
+    // Nearer to each other than this part of the joint, two arrows are one.
+    private const double LeastApart = 0.1;
 
     // Words slide as well, and stay where they are first looked for where the drawing is everywhere.
     private static readonly double[] WordPlaces = [0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62, 0.34, 0.66, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8];
+    private static readonly double[] Asides = [0, 3, -3];
+
+    // Where a line runs along a joint just where its numbers stand, they move away from the tail of the arrow.
+    private static readonly double[] Slides = [0, 3, 6, 9, 12, 16, 20, 25, 30];
+    private static readonly double[] FromTheStart = [0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
     private static readonly double[] FromTheEnd = [1, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.65, 0.6, 0.55, 0.5, 0.45, 0.4, 0.35, 0.3, 0.2, 0.1, 0];
 
     private readonly Tiling _tiling;
@@ -84,8 +95,11 @@ internal sealed class JoinMarks
             double strip = (cell.RightMm + window.RightMm) / 2;
             string lay = StripWords(sheet.Row, sheet.Column + 1);
             double half = TextWidths.WidthMm(lay, FootMm, TextWeight.Regular) / 2;
-            double y = FirstFree(WordPlaces, place => cell.BottomMm + (place * (cell.TopMm - cell.BottomMm)), at => new BoundingBox(strip - FootMm, at - half, strip + FootMm, at + half));
-            marks.Text(lay, strip + (0.36 * FootMm), y, FootMm, Math.PI / 2, TextAlignment.Middle, TextWeight.Regular, Ink.Accent);
+            (double y, double aside) = FirstFree(
+                WordPlaces,
+                place => cell.BottomMm + (place * (cell.TopMm - cell.BottomMm)),
+                (at, by) => new BoundingBox(strip + by - FootMm, at - half, strip + by + FootMm, at + half));
+            marks.Text(lay, strip + aside + (0.36 * FootMm), y, FootMm, Math.PI / 2, TextAlignment.Middle, TextWeight.Regular, Ink.Accent);
             ArrowsAcross(cell.RightMm, cell, inwards: -1, _toTheRight[Index(sheet.Row, sheet.Column)], marks);
         }
 
@@ -97,8 +111,11 @@ internal sealed class JoinMarks
             double width = TextWidths.WidthMm(lay, FootMm, TextWeight.Regular);
             double right = cell.RightMm - FootInsetMm;
             double left = cell.LeftMm + FootInsetMm + width;
-            double x = FirstFree(FromTheEnd, place => left + (place * (right - left)), at => new BoundingBox(at - width, strip - FootMm, at, strip + FootMm));
-            marks.Text(lay, x, strip - (0.36 * FootMm), FootMm, 0, TextAlignment.End, TextWeight.Regular, Ink.Accent);
+            (double x, double aside) = FirstFree(
+                FromTheEnd,
+                place => left + (place * (right - left)),
+                (at, by) => new BoundingBox(at - width, strip + by - FootMm, at, strip + by + FootMm));
+            marks.Text(lay, x, strip + aside - (0.36 * FootMm), FootMm, 0, TextAlignment.End, TextWeight.Regular, Ink.Accent);
             ArrowsAlong(cell.BottomMm, cell, inwards: 1, _below[Index(sheet.Row, sheet.Column)], marks);
         }
 
@@ -129,7 +146,26 @@ internal sealed class JoinMarks
         string longer = place + "  \u00B7  " + _tiling.Drawing.Title;
         double room = cell.RightMm - window.LeftMm - (2 * FootInsetMm);
         string words = TextWidths.WidthMm(longer, FootMm, TextWeight.Regular) <= room ? longer : TextWidths.WidthMm(place, FootMm, TextWeight.Regular) <= room ? place : sheet.Name;
-        marks.Text(words, window.LeftMm + FootInsetMm, window.BottomMm + 1.6, FootMm, 0, TextAlignment.Start, TextWeight.Regular, Ink.Middle);
+        double width = TextWidths.WidthMm(words, FootMm, TextWeight.Regular);
+        double first = window.LeftMm + FootInsetMm;
+        double last = Math.Max(first, cell.RightMm - FootInsetMm - width);
+        double left = FirstFree(FromTheStart, share => first + (share * (last - first)), at => new BoundingBox(at, window.BottomMm, at + width, window.BottomMm + 1.6 + FootMm));
+        marks.Text(words, left, window.BottomMm + 1.6, FootMm, 0, TextAlignment.Start, TextWeight.Regular, Ink.Middle);
+    }
+
+    // Along a strip of paper, and where a line runs all along its middle, aside from that.
+    private (double At, double Aside) FirstFree(double[] places, Func<double, double> at, Func<double, double, BoundingBox> box)
+    {
+        foreach (double aside in Asides)
+        {
+            double found = FirstFree(places, at, place => box(place, aside));
+            if (Math.Abs(aside) + FootMm <= _tiling.Layout.OverlapMm / 2 && !_tiling.Ink.Meets(box(found, aside)))
+            {
+                return (found, aside);
+            }
+        }
+
+        return (at(places[0]), 0);
     }
 
     // The first place whose box is free of ink; the first of all where none is. Of a joint both sheets look along the same stretch, and find the same place.
@@ -150,18 +186,27 @@ internal sealed class JoinMarks
     private void ArrowsAcross(double xMm, in BoundingBox cell, int inwards, int number, Pen marks)
     {
         string words = FormattableString.Invariant($"{number}");
-        double reach = ArrowMm + NumberGapMm + TextWidths.WidthMm(words, NumberMm, TextWeight.Bold);
+        double wide = TextWidths.WidthMm(words, NumberMm, TextWeight.Bold);
+        double high = NumberBoxEms * NumberMm;
+        double reach = ArrowMm + NumberGapMm + wide;
         BoundingBox joint = cell;
+        double other = double.MinValue;
         foreach (double[] places in ArrowPlaces)
         {
+            double taken = other;
             double y = FirstFree(
-                places,
+                Array.FindAll(places, place => Math.Abs(joint.BottomMm + (place * (joint.TopMm - joint.BottomMm)) - taken) >= LeastApart * (joint.TopMm - joint.BottomMm)),
                 place => joint.BottomMm + (place * (joint.TopMm - joint.BottomMm)),
-                at => new BoundingBox(xMm - reach, at - (NumberMm / 2), xMm + reach, at + (NumberMm / 2)));
+                at => new BoundingBox(xMm - reach, at - high, xMm + reach, at + high));
+            other = y;
+            double x = FirstFree(
+                Slides,
+                slide => xMm + (inwards * (ArrowMm + NumberGapMm + slide)),
+                at => new BoundingBox(Math.Min(at, at + (inwards * wide)), y - high, Math.Max(at, at + (inwards * wide)), y + high));
             marks.Arrow(xMm + (inwards * ArrowMm), y, xMm, y);
             marks.Text(
                 words,
-                xMm + (inwards * (ArrowMm + NumberGapMm)),
+                x,
                 y - (0.36 * NumberMm),
                 NumberMm,
                 0,
@@ -175,18 +220,25 @@ internal sealed class JoinMarks
     private void ArrowsAlong(double yMm, in BoundingBox cell, int inwards, int number, Pen marks)
     {
         string words = FormattableString.Invariant($"{number}");
-        double reach = ArrowMm + NumberGapMm + NumberMm;
+        double high = 2 * NumberBoxEms * NumberMm;
+        double reach = ArrowMm + NumberGapMm + high;
         double half = Math.Max(NumberMm, TextWidths.WidthMm(words, NumberMm, TextWeight.Bold)) / 2;
         BoundingBox joint = cell;
+        double other = double.MinValue;
         foreach (double[] places in ArrowPlaces)
         {
+            double taken = other;
             double x = FirstFree(
-                places,
+                Array.FindAll(places, place => Math.Abs(joint.LeftMm + (place * (joint.RightMm - joint.LeftMm)) - taken) >= LeastApart * (joint.RightMm - joint.LeftMm)),
                 place => joint.LeftMm + (place * (joint.RightMm - joint.LeftMm)),
                 at => new BoundingBox(at - half, yMm - reach, at + half, yMm + reach));
+            other = x;
             marks.Arrow(x, yMm + (inwards * ArrowMm), x, yMm);
-            double up = inwards > 0 ? ArrowMm + NumberGapMm : -(ArrowMm + NumberGapMm + (0.73 * NumberMm));
-            marks.Text(words, x, yMm + up, NumberMm, 0, TextAlignment.Middle, TextWeight.Bold, Ink.Accent);
+            double y = FirstFree(
+                Slides,
+                slide => yMm + (inwards * (ArrowMm + NumberGapMm + slide)),
+                at => new BoundingBox(x - half, Math.Min(at, at + (inwards * high)), x + half, Math.Max(at, at + (inwards * high))));
+            marks.Text(words, x, y + (inwards > 0 ? TextWidths.Descent * NumberMm : -TextWidths.Ascent * NumberMm), NumberMm, 0, TextAlignment.Middle, TextWeight.Bold, Ink.Accent);
         }
     }
 

@@ -9,6 +9,8 @@ namespace Pattern.Core.Panels;
 public sealed partial class SeamPlan
 {
     /// <summary>Returns the panels with a line that runs over seams, such as a hem or a waist, smooth at each of them.</summary>
+    /// <remarks>A pegged hem is drafted level, so that it folds flat, and meets itself over a seam at a straight angle and the lean of both seams; smooth, it would bend.
+    /// Ask for that angle with <see cref="LineTruing.JoinedAngle"/>, or leave such a hem as it is.</remarks>
     /// <param name="line">The edges that make the line, in its order; each two that follow each other meet at one end of a seam of the plan.</param>
     /// <param name="panels">The panels that carry the edges.</param>
     /// <exception cref="ConstructionException">An edge is missing, or two edges do not meet at a seam.</exception>

@@ -110,17 +110,30 @@ public class LineTruingTests
     }
 
     [Fact]
-    public void TrueLine_HemAndWaistOfASkirtBlock_AreTrueAlready()
+    public void TrueLine_HemAndWaistOfAStraightSkirtBlock_AreTrueAlready()
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Example).Draft();
+
+        AssertTrueAlready(LineTruing.Default, EdgeName.Hem, block);
+        AssertTrueAlready(LineTruing.Default, EdgeName.Waist, block);
+    }
+
+    // Cloth folds flat along a straight line only, so a pegged hem is level and cannot be square to its seams as well: both parts of it meet at a straight angle and
+    // the lean of both side seams (both come in by 1 in). It is true at that angle; whoever asks for a straight one bends it.
+    [Fact]
+    public void TrueLine_HemAndWaistOfAPeggedSkirtBlock_AreTrueAtTheLeanOfItsSeams()
     {
         SkirtBlock block = SkirtBlock.For(Bodies.Example).Fitted(SkirtFit.Usual).Draft();
-        foreach (EdgeName edge in new[] { EdgeName.Hem, EdgeName.Waist })
-        {
-            TruingResult result = block.Seams.TrueLine([EdgeOf.Panel(PanelName.Back, edge), EdgeOf.Panel(PanelName.Front, edge)], block.Back, block.Front);
+        double leans = new[] { block.Back, block.Front }.Sum(LeanOfSideAtHem);
 
-            Assert.False(result.HasChanged);
-            Assert.Same(block.Back, result.Panels[0]);
-            Assert.Same(block.Front, result.Panels[1]);
-        }
+        Assert.InRange(leans, 1, 20);
+        AssertTrueAlready(new LineTruing { JoinedAngle = Angle.FromDegrees(180 + leans) }, EdgeName.Hem, block);
+        AssertTrueAlready(LineTruing.Default, EdgeName.Waist, block);
+
+        TruingResult straight = block.Seams.TrueLine(Over(EdgeName.Hem), block.Back, block.Front);
+
+        Assert.Equal(180, straight.Panels.Sum(panel => CornerAt(panel)), 1e-6);
+        Assert.All([block.Back, block.Front], panel => Assert.True(straight.Find(panel.Name).FindEdge(EdgeName.Hem).SewnLength > panel.FindEdge(EdgeName.Hem).SewnLength));
     }
 
     // A dart turned into flare makes the front hem lean; trued over the side seam the joined hem has no corner and the side seams still agree.
@@ -179,6 +192,22 @@ public class LineTruingTests
         Assert.Equal(DiagnosticCode.SeamEdgeMissing, Assert.Throws<ConstructionException>(() => Plan.TrueLine(Hem, first)).Code);
         Assert.Throws<ArgumentOutOfRangeException>(() => new LineTruing { JoinedAngle = Angle.FromDegrees(5) });
     }
+
+    private static EdgeOf[] Over(EdgeName edge) => [EdgeOf.Panel(PanelName.Back, edge), EdgeOf.Panel(PanelName.Front, edge)];
+
+    private static void AssertTrueAlready(LineTruing truing, EdgeName edge, SkirtBlock block)
+    {
+        TruingResult result = block.Seams.TrueLine(truing, Over(edge), block.Back, block.Front);
+
+        Assert.False(result.HasChanged);
+        Assert.Same(block.Back, result.Panels[0]);
+        Assert.Same(block.Front, result.Panels[1]);
+    }
+
+    // How far the side seam leans from plumb where it reaches the hem; it runs from the waist down.
+    private static double LeanOfSideAtHem(Panel panel) => Math.Abs(Direction.Down.AngleTo(panel.FindEdge(EdgeName.SideSeam).Stretches[0].EndDirection).Degrees);
+
+    private static double CornerAt(Panel panel) => Corner(panel, EdgeName.SideSeam, EdgeName.Hem);
 
     private static EdgeName Beside(Panel panel, EdgeName edge, int step)
     {

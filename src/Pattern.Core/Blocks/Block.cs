@@ -35,7 +35,7 @@ public class Block
     public BodyMeasurements Body => _record.Body;
 
     /// <summary>The method that drafted it, with all settings.</summary>
-    public MethodDescription Method => _method ??= _record.Description ?? MethodDescription.Of(_record.Method!, _record.Values!, _record.Readings);
+    public MethodDescription Method => _method ??= _record.Description ?? MethodDescription.Of(_record.Method!, _record.Values!, Body.Unit, _record.Readings);
 
     /// <summary>What the block is called: its method's name and, where the body has one, for whom.</summary>
     public string Title => Heading + (Body.Name is { } name ? " for " + name : string.Empty);

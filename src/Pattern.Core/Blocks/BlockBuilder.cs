@@ -36,7 +36,7 @@ public sealed class BlockBuilder
     /// <param name="setting">One of the method's settings.</param>
     /// <exception cref="ConstructionException">The method has no such setting.</exception>
     [Pure]
-    public BlockBuilder AsUsual(MethodSetting setting) => With(Guard.NotNull(setting, nameof(setting)), setting.Usual);
+    public BlockBuilder AsUsual(MethodSetting setting) => With(Guard.NotNull(setting, nameof(setting)), setting.UsualIn(Body.Unit));
 
     /// <summary>Drafts the block, and checks it.</summary>
     /// <returns>The block. Its report may say that a check failed: the block can still be drawn and looked at.</returns>

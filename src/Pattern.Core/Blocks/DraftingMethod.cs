@@ -5,6 +5,7 @@ using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 
@@ -69,12 +70,12 @@ public abstract class DraftingMethod
 
     /// <summary>Begins a block for a body, every setting as usual.</summary>
     [Pure]
-    public BlockBuilder For(BodyMeasurements body) => new(this, Guard.NotNull(body, nameof(body)), UsualValues);
+    public BlockBuilder For(BodyMeasurements body) => new(this, Guard.NotNull(body, nameof(body)), UsualValuesIn(body.Unit));
 
     /// <summary>Returns <see cref="Name"/> and <see cref="Version"/>.</summary>
     public override string ToString() => Name + " " + Version;
 
-    internal virtual IMethodValues UsualValues => ListedValues.UsualOf(this);
+    internal virtual IMethodValues UsualValuesIn(LengthUnit unit) => ListedValues.UsualOf(this, unit);
 
     /// <summary>Drafts one block: takes measures and settings, draws on the sheet, adds panels, promises what must hold of them.</summary>
     /// <exception cref="ConstructionException">This body cannot be drafted with these settings.</exception>

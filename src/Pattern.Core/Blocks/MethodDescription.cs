@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using System.Linq;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 
@@ -40,10 +41,10 @@ public sealed class MethodDescription
     [Pure]
     internal bool IsPrinted(SettingValue setting) => _printed.Contains(setting.Name);
 
-    internal static MethodDescription Of(DraftingMethod method, IMethodValues values, IReadOnlyList<KeyValuePair<string, TableReading>> readings)
+    internal static MethodDescription Of(DraftingMethod method, IMethodValues values, LengthUnit unit, IReadOnlyList<KeyValuePair<string, TableReading>> readings)
     {
         SettingValue[] listed = ListedValues.Copy(method.Settings, values);
-        IEnumerable<string> printed = method.Settings.Where((setting, i) => setting.IsAlwaysPrinted || !listed[i].IsSameAs(setting.Usual)).Select(setting => setting.Name);
+        IEnumerable<string> printed = method.Settings.Where((setting, i) => setting.IsAlwaysPrinted || !listed[i].IsSameAs(setting.UsualIn(unit))).Select(setting => setting.Name);
         return new MethodDescription(method.Name, method.Version, listed, printed, readings);
     }
 }

@@ -3,7 +3,9 @@ using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using System.Globalization;
 using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 
@@ -15,7 +17,7 @@ public abstract class MethodSetting
 {
     private readonly string[] _choices;
 
-    private protected MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, bool isPrinted)
+    private protected MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, SettingValue usualMetric, bool isPrinted)
     {
         Name = name;
         Kind = kind;
@@ -23,6 +25,7 @@ public abstract class MethodSetting
         MostRaw = most;
         _choices = choices;
         Usual = usual;
+        UsualMetric = usualMetric;
         IsAlwaysPrinted = isPrinted;
     }
 
@@ -35,6 +38,9 @@ public abstract class MethodSetting
     /// <summary>The value that it has where nobody says another; not given where the method decides.</summary>
     public SettingValue Usual { get; }
 
+    /// <summary>The same for a body that was measured in centimetres: a round figure on that tape.</summary>
+    public SettingValue UsualMetric { get; }
+
     /// <summary>The least value, in the quantity of <see cref="Kind"/>; null for words.</summary>
     public IQuantity? Least => SettingValue.Of(Name, Kind, LeastRaw).Quantity;
 
@@ -46,6 +52,8 @@ public abstract class MethodSetting
 
     /// <summary>Whether sheets print it in any case. Others are printed where they differ from what is usual.</summary>
     public bool IsAlwaysPrinted { get; }
+
+    internal SettingValue UsualIn(LengthUnit unit) => Tape.IsMetric(unit, nameof(unit)) ? UsualMetric : Usual;
 
     internal double LeastRaw { get; }
 
@@ -81,8 +89,8 @@ public abstract class MethodSetting
     public static MethodSetting<string> OfChoice(string name, string usual, params string[] choices)
     {
         string[] words = [.. Guard.NotNull(choices, nameof(choices))];
-        var setting = new MethodSetting<string>(
-            Guard.Identifier(name, nameof(name)), SettingKind.Choice, 0, 0, words, SettingValue.Of(name, SettingKind.Choice, Guard.NotNull(usual, nameof(usual))), isPrinted: true);
+        SettingValue value = SettingValue.Of(name, SettingKind.Choice, Guard.NotNull(usual, nameof(usual)));
+        var setting = new MethodSetting<string>(Guard.Identifier(name, nameof(name)), SettingKind.Choice, 0, 0, words, value, value, isPrinted: true);
         setting.RefuseWrong(setting.Usual, nameof(usual));
         return setting;
     }
@@ -93,10 +101,13 @@ public abstract class MethodSetting
     /// <exception cref="ArgumentException">The name is unusable.</exception>
     [Pure]
     public static MethodSetting<string> OfText(string name, string usual)
-        => new(Guard.Identifier(name, nameof(name)), SettingKind.Text, 0, 0, [], SettingValue.Of(name, SettingKind.Text, Guard.NotNull(usual, nameof(usual))), isPrinted: false);
+    {
+        SettingValue value = SettingValue.Of(name, SettingKind.Text, Guard.NotNull(usual, nameof(usual)));
+        return new(Guard.Identifier(name, nameof(name)), SettingKind.Text, 0, 0, [], value, value, isPrinted: false);
+    }
 
     /// <summary>Name, kind and usual value.</summary>
-    public override string ToString() => FormattableString.Invariant($"{Name}, {Kind}, usually {Usual.Describe(Measurement.TapeStep.Sixteenth)}");
+    public override string ToString() => FormattableString.Invariant($"{Name}, {Kind}, usually {Usual.Describe(TapeStep.Sixteenth)}");
 
     /// <summary>Refuses a value out of range.</summary>
     internal void RefuseWrong(SettingValue value, string parameter)
@@ -127,7 +138,8 @@ public abstract class MethodSetting
 
     private static MethodSetting<T> Ranged<T>(string name, SettingKind kind, double? usual, double least, double most)
     {
-        var setting = new MethodSetting<T>(Guard.Identifier(name, nameof(name)), kind, least, most, [], SettingValue.Of(name, kind, usual), isPrinted: false);
+        SettingValue value = SettingValue.Of(name, kind, usual);
+        var setting = new MethodSetting<T>(Guard.Identifier(name, nameof(name)), kind, least, most, [], value, value, isPrinted: false);
         setting.RefuseWrong(setting.Usual, nameof(usual));
         return setting;
     }
@@ -137,14 +149,22 @@ public abstract class MethodSetting
 /// <typeparam name="T">The type of its values.</typeparam>
 public sealed class MethodSetting<T> : MethodSetting
 {
-    internal MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, bool isPrinted)
-        : base(name, kind, least, most, choices, usual, isPrinted)
+    internal MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, SettingValue usualMetric, bool isPrinted)
+        : base(name, kind, least, most, choices, usual, usualMetric, isPrinted)
     {
     }
 
     /// <summary>The same setting, printed on every sheet, usual or not.</summary>
     [Pure]
-    public MethodSetting<T> Printed() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, isPrinted: true);
+    public MethodSetting<T> Printed() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, UsualMetric, isPrinted: true);
+
+    internal MethodSetting<T> Unprinted() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, UsualMetric, isPrinted: false);
+
+    /// <summary>The same setting with another usual value for bodies measured in centimetres, as a cutter with that tape would choose.</summary>
+    /// <param name="usual">Within what is allowed.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The value is not allowed.</exception>
+    [Pure]
+    public MethodSetting<T> InMetric(T usual) => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, Value(usual), IsAlwaysPrinted);
 
     internal SettingValue Value(T value) => value switch
     {

@@ -1,4 +1,6 @@
 using System.Collections.Generic;
+using System.Linq;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 
@@ -13,7 +15,7 @@ internal sealed class ListedValues(SettingValue[] values) : IMethodValues
 {
     public SettingValue At(int index) => values[index];
 
-    internal static ListedValues UsualOf(DraftingMethod method) => new(Copy(method.Settings, null));
+    internal static ListedValues UsualOf(DraftingMethod method, LengthUnit unit) => new([.. method.Settings.Select(setting => setting.UsualIn(unit))]);
 
     internal static ListedValues With(IReadOnlyList<MethodSetting> settings, IMethodValues from, int index, SettingValue value)
     {
@@ -22,12 +24,12 @@ internal sealed class ListedValues(SettingValue[] values) : IMethodValues
         return new ListedValues(values);
     }
 
-    internal static SettingValue[] Copy(IReadOnlyList<MethodSetting> settings, IMethodValues? from)
+    internal static SettingValue[] Copy(IReadOnlyList<MethodSetting> settings, IMethodValues from)
     {
         var values = new SettingValue[settings.Count];
         for (int i = 0; i < values.Length; i++)
         {
-            values[i] = from?.At(i) ?? settings[i].Usual;
+            values[i] = from.At(i);
         }
 
         return values;

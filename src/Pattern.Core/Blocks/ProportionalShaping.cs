@@ -8,8 +8,14 @@ internal sealed class ProportionalShaping() : ShapingTable("proportional law")
     private const int WiderPart = 16;
     private const int DropPart = 8;
 
-    // 1 1/4 in: a deeper drop would have to be eased into the waistband.
+    // The front rises by once and a half what it goes out at the side: the waistline then turns evenly from the centre to the side, square to both.
+    private const double RiseOverWidth = 1.5;
+
+    // A deeper drop would have to be eased into the waistband.
     private static readonly WorkedLength MostDrop = WorkedLength.GivenMm(null, 31.75);
+    private static readonly WorkedLength MostDropMetric = WorkedLength.GivenMm(null, 30);
+    private static readonly WorkedLength MostRise = WorkedLength.GivenMm(null, 25.4);
+    private static readonly WorkedLength MostRiseMetric = WorkedLength.GivenMm(null, 25);
     private static readonly WorkedLength Nothing = WorkedLength.GivenMm(null, 0.0);
 
     /// <inheritdoc/>
@@ -35,7 +41,17 @@ internal sealed class ProportionalShaping() : ShapingTable("proportional law")
             wider,
             hasDarts ? Intake(front, waist).Named("front dart intake") : WorkedLength.GivenMm("front dart intake", 0.0),
             hasDarts ? Intake(back, waist).Named("back dart intake") : WorkedLength.GivenMm("back dart intake", 0.0),
-            NotNegative(query.Difference.DividedBy(DropPart).AtMost(MostDrop)).Named("centre front drop"));
+            Drop(query, front, waist).Named("centre front drop"));
+    }
+
+    private static WorkedLength Drop(ShapingQuery query, WorkedLength front, WorkedLength waist)
+    {
+        bool isMetric = Tape.IsMetric(query.Unit, nameof(query));
+        return query.Difference.ValueMm > 0.0
+            ? query.Difference.DividedBy(DropPart).AtMost(isMetric ? MostDropMetric : MostDrop)
+            : waist.ValueMm > front.ValueMm
+                ? (waist - front).Times(RiseOverWidth).AtMost(isMetric ? MostRiseMetric : MostRise).Named("centre front rise").Times(-1)
+                : Nothing;
     }
 
     private static WorkedLength WithEase(WorkedLength girth, WorkedLength ease) => ease.ValueMm == 0.0 ? girth : girth + ease;

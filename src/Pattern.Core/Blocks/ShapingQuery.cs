@@ -3,6 +3,7 @@ using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 
@@ -18,12 +19,13 @@ public sealed class ShapingQuery
     private static readonly WorkedLength NoHipEase = WorkedLength.GivenMm("hip ease", 0.0);
     private static readonly WorkedLength NoWaistEase = WorkedLength.GivenMm("waist ease", 0.0);
 
-    internal ShapingQuery(WorkedLength waistGirth, WorkedLength hipGirth, WorkedLength waistEase, WorkedLength hipEase)
+    internal ShapingQuery(WorkedLength waistGirth, WorkedLength hipGirth, WorkedLength waistEase, WorkedLength hipEase, LengthUnit unit)
     {
         WaistGirth = waistGirth;
         HipGirth = hipGirth;
         WaistEase = waistEase;
         HipEase = hipEase;
+        Unit = unit;
         Difference = (hipGirth - waistGirth).Named("waist-hip difference");
     }
 
@@ -44,6 +46,9 @@ public sealed class ShapingQuery
     /// <summary>Hip girth less waist girth, of the body alone: what the rows of a table are keyed by. Negative where the waist is larger.</summary>
     public WorkedLength Difference { get; }
 
+    /// <summary>What the body was measured in: a law chooses round figures on that tape.</summary>
+    public LengthUnit Unit { get; }
+
     /// <summary>Asks for a body, without any ease.</summary>
     /// <param name="waistGirth">Around the waist; more than nothing, up to 10 m.</param>
     /// <param name="hipGirth">Around the hip; more than nothing, up to 10 m.</param>
@@ -53,19 +58,20 @@ public sealed class ShapingQuery
         WorkedLength.MeasuredMm("waist girth", Guard.Millimetres(waistGirth, LeastGirthMm, MostGirthMm, nameof(waistGirth))),
         WorkedLength.MeasuredMm("hip girth", Guard.Millimetres(hipGirth, LeastGirthMm, MostGirthMm, nameof(hipGirth))),
         NoWaistEase,
-        NoHipEase);
+        NoHipEase,
+        Tape.KnownUnit(waistGirth.Unit, nameof(waistGirth)));
 
     /// <summary>The same body with this ease around the whole hip.</summary>
     /// <param name="ease">Negative for cloth that stretches.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ease is larger than 5 m.</exception>
     [Pure]
     public ShapingQuery WithHipEase(Length ease)
-        => new(WaistGirth, HipGirth, WaistEase, WorkedLength.GivenMm("hip ease", Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease))));
+        => new(WaistGirth, HipGirth, WaistEase, WorkedLength.GivenMm("hip ease", Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease))), Unit);
 
     /// <summary>The same body with this ease around the whole waist.</summary>
     /// <param name="ease">Negative for cloth that stretches.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ease is larger than 5 m.</exception>
     [Pure]
     public ShapingQuery WithWaistEase(Length ease)
-        => new(WaistGirth, HipGirth, WorkedLength.GivenMm("waist ease", Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease))), HipEase);
+        => new(WaistGirth, HipGirth, WorkedLength.GivenMm("waist ease", Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease))), HipEase, Unit);
 }

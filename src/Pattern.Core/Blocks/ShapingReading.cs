@@ -58,7 +58,7 @@ public sealed class ShapingReading : TableReading
     /// <summary>What one back panel takes into its darts, all together; never negative.</summary>
     public WorkedLength BackDartIntake { get; }
 
-    /// <summary>How far the waist drops at centre front. The proportional law never lets it rise; a table of one's own may, by a negative figure.</summary>
+    /// <summary>How far the waist drops at centre front; negative where it rises, over a belly.</summary>
     public WorkedLength FrontDrop { get; }
 
     /// <summary>The four figures: back wider, front and back dart intake, front drop.</summary>

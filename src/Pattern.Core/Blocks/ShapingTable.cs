@@ -27,8 +27,9 @@ public abstract class ShapingTable
     /// <summary>The library's own law: everything in proportion to the difference, so that it serves any body.</summary>
     /// <remarks>Own derivation; it agrees with common practice (no source) at a difference of 8 in. With the difference D = hip girth less waist girth of the
     /// body: the back is wider than the front by D/16, negative where the waist is the larger; half the suppression of each panel (its hip width with ease less
-    /// its waist width with ease) goes into its darts; centre front drops by D/8, at least nothing and at most 1 1/4 in (31.75 mm). A body whose
-    /// waist is as large as its hip, or larger, gets no darts.</remarks>
+    /// its waist width with ease) goes into its darts; centre front drops by D/8, at most 1 1/4 in (3 cm). A body whose
+    /// waist is as large as its hip, or larger, gets no darts and no drop; where its front goes out from the hip to the waist, centre front rises by once and a half as much,
+    /// at most 1 in (2.5 cm).</remarks>
     public static ShapingTable Proportional { get; } = new ProportionalShaping();
 
     /// <summary>What it is called in steps, reports and messages.</summary>

@@ -89,7 +89,7 @@ public sealed partial class DraftingSheet
         return end;
     }
 
-    /// <summary>Draws a curve from one landmark to another with given directions at both ends: the fairest one.</summary>
+    /// <summary>Draws a curve from one landmark to another with given directions at both ends: the fairest one, and one that turns one way only wherever its ends leave such a curve.</summary>
     /// <exception cref="ConstructionException">The name is taken, a landmark is not of this sheet, or both lie at one place.</exception>
     public DraftedLine Curve(Landmark from, Direction leaving, Landmark to, Direction arriving, LineName draws)
     {
@@ -99,7 +99,7 @@ public sealed partial class DraftingSheet
         string template = IsSquare(from, leaving) && IsSquare(to, arriving)
             ? "Draw the {2} from {0} to {1}, square to the line at either end."
             : "Draw the {2} from {0} to {1}, " + EndsOf(from, leaving, to, arriving) + ".";
-        DraftedLine line = Draw(draws, PathSegment.FromCubic(CubicBezier.Between(from.Position, leaving, to.Position, arriving)), from, to);
+        DraftedLine line = Draw(draws, PathSegment.FromCubic(CubicBezier.InOneSweep(from.Position, leaving, to.Position, arriving)), from, to);
         Record(template, from, to, draws);
         return line;
     }

@@ -192,7 +192,7 @@ internal sealed class WaistTruing
         }
 
         Direction arriving = Direction.FromRadians(x.C);
-        _closed = CubicBezier.Between(_target.Start, _target.Leaving, closedEnd, arriving);
+        _closed = CubicBezier.InOneSweep(_target.Start, _target.Leaving, closedEnd, arriving);
         double lengthMm = _closed.LengthMm();
         _closedLengthMm = lengthMm;
 

@@ -186,11 +186,19 @@ public class SkirtBlockTests
     [Fact]
     public void Draft_InchesAndCentimetres_GiveTheSameDraft()
     {
-        SkirtBlock inches = Example.Draft();
-        SkirtBlock metric = SkirtBlock.For(BodyMeasurements.In(LengthUnit.Centimeter).With(BodyMeasurement.WaistGirth, "81.28").With(BodyMeasurement.HipGirth, "101.6"))
+        // What is usual differs by the tape, so all of it is said.
+        static SkirtBlock Drafted(BodyMeasurements body) => SkirtBlock.For(body)
             .WithLength(Tape.Centimeters("60.96"))
             .WithHipEase(Tape.Centimeters("2.54"))
+            .WithLevels(new SkirtLevels { Yoke = Tape.Inches("5"), UpperHip = Tape.Inches("8"), LowerHip = Tape.Inches("10") })
+            .WithSideLift(Tape.Inches("1/2"))
+            .WithCentreBackLift(Tape.Inches("1/4"))
+            .WithFrontDarts(new DartPlan { Length = Tape.Inches("5") })
+            .WithBackDarts(new DartPlan { Length = Tape.Inches("6") })
             .Draft();
+
+        SkirtBlock inches = Drafted(Bodies.Example);
+        SkirtBlock metric = Drafted(BodyMeasurements.In(LengthUnit.Centimeter).With(BodyMeasurement.WaistGirth, "81.28").With(BodyMeasurement.HipGirth, "101.6"));
 
         Assert.All(inches.Trued.Landmarks.Zip(metric.Trued.Landmarks), pair => Assert.True(pair.First.Position.DistanceTo(pair.Second.Position).Millimeters < 1e-9));
         Assert.All(Points(inches).Zip(Points(metric)), pair => Assert.True(pair.First.DistanceTo(pair.Second).Millimeters < 1e-7));

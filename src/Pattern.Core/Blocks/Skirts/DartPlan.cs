@@ -27,7 +27,8 @@ public sealed record DartPlan
     }
 
     /// <summary>From the middle of the intake to the apex, for the dart nearest the centre.</summary>
-    /// <value>Default: front 5 in (127 mm), over the belly; back 6 in (152.4 mm), since the seat is fullest lower down. Common practice, no source.</value>
+    /// <value>Default: front 5 in (12.5 cm), over the belly; back 6 in (15 cm), since the seat is fullest lower down; but never more than eight times the intake of the dart: a
+    /// longer one is a tuck that shows. Common practice, no source.</value>
     public Length? Length
     {
         get => AsLength(LengthMm);
@@ -35,18 +36,20 @@ public sealed record DartPlan
     }
 
     /// <summary>How much shorter each further dart is than the one before it, counted from the centre.</summary>
-    /// <value>Default 3/4 in (19 mm), the middle of the usual 1/2 to 1 in: the hip bone is nearer the waist than the seat.</value>
+    /// <value>Default 3/4 in (2 cm for a body in centimetres), the middle of the usual 1/2 to 1 in: the hip bone is nearer the waist than the seat.</value>
     public Length Shortening
     {
         get => UnitsNet.Length.FromMillimeters(ShorteningMm);
-        init => ShorteningMm = Guard.Millimetres(value, 0, 100, nameof(Shortening));
+        init => GivenShorteningMm = Guard.Millimetres(value, 0, 100, nameof(Shortening));
     }
 
     internal double? IntakeMm { get; private init; }
 
     internal double? LengthMm { get; private init; }
 
-    internal double ShorteningMm { get; private init; } = 0.75 * 25.4;
+    internal double? GivenShorteningMm { get; private init; }
+
+    internal double ShorteningMm => GivenShorteningMm ?? 0.75 * 25.4;
 
     /// <summary>What was said, lengths in millimetres, whatever the culture.</summary>
     public override string ToString()

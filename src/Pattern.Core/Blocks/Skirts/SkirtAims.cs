@@ -30,7 +30,7 @@ internal static class SkirtAims
 
     private static double Sewn(CheckList list, PanelName panel) => list.FindPanel(panel).FindEdge(EdgeName.Waist).SewnLengthMm();
 
-    // The first segment of a side seam runs from the waist to the upper hip.
+    // The first segment of a side seam runs from the waist to where it leaves the upright line: the upper hip, or the lower one where the waist is larger than the hip.
     private static double Side(CheckList list, PanelName panel) => list.FindPanel(panel).FindEdge(EdgeName.SideSeam).Stretches[0].SegmentsRaw[0].LengthMm();
 
     // Between the two ends of the panel's own lower hip line.

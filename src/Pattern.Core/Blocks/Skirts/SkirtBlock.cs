@@ -43,15 +43,15 @@ public sealed class SkirtBlock : Block
     /// <summary>From the waist level to the hem, straight down.</summary>
     public Length SkirtLength => Length.FromMillimeters(Options.LengthMm);
 
-    /// <summary>The levels below the waist.</summary>
-    public SkirtLevels Levels => Options.Levels;
+    /// <summary>The levels below the waist, all given.</summary>
+    public SkirtLevels Levels => _hand.Depths.Levels;
 
     /// <summary>How far hem and centre back come in.</summary>
     public SkirtFit Fit => Options.Fit;
 
     /// <summary>Begins a skirt block for a body. Needs its waist girth and hip girth.</summary>
     [Pure]
-    public static SkirtBlockBuilder For(BodyMeasurements body) => new(Guard.NotNull(body, nameof(body)), SkirtOptions.Default);
+    public static SkirtBlockBuilder For(BodyMeasurements body) => new(Guard.NotNull(body, nameof(body)), SkirtOptions.UsualIn(body.Unit));
 
     /// <inheritdoc cref="Block.WithPanel"/>
     [Pure]

@@ -5,7 +5,7 @@ using Pattern.Core.Panels;
 namespace Pattern.Core.Blocks;
 
 /// <summary>Every invariant of a skirt block, measured on whatever panels it has: those of the draft, or changed ones.</summary>
-internal sealed class SkirtChecks(SkirtDraft draft, SkirtOptions options)
+internal sealed class SkirtChecks(SkirtDraft draft)
 {
     private const double RightAngle = Math.PI / 2;
 
@@ -15,7 +15,7 @@ internal sealed class SkirtChecks(SkirtDraft draft, SkirtOptions options)
         Panel front = list.FindPanel(PanelName.Front);
         double backWaist = back.FindEdge(EdgeName.Waist).SewnLengthMm();
         double frontWaist = front.FindEdge(EdgeName.Waist).SewnLengthMm();
-        double hipMm = -options.Levels.LowerHipMm;
+        double hipMm = -draft.Depths.LowerHip.ValueMm;
 
         list.Length("closed waist all around", "block", 2 * (backWaist + frontWaist), draft.WaistTargetMm);
         list.Length("closed waist", "back", backWaist, draft.WaistTargetMm / 4);
@@ -31,10 +31,12 @@ internal sealed class SkirtChecks(SkirtDraft draft, SkirtOptions options)
         CheckCorners(list, back);
         CheckCorners(list, front);
         CheckHem(list, back, front);
-        CheckDarts(list, back, draft.Back, options);
-        CheckDarts(list, front, draft.Front, options);
+        CheckDarts(list, back, draft.Back, draft.Depths.LowerHip.ValueMm);
+        CheckDarts(list, front, draft.Front, draft.Depths.LowerHip.ValueMm);
         CheckOutline(list, back, draft.Back);
         CheckOutline(list, front, draft.Front);
+        SkirtAdvice.Give(list, back, draft.Back, draft);
+        SkirtAdvice.Give(list, front, draft.Front, draft);
     }
 
     private static void CheckCorners(CheckList list, Panel panel)
@@ -72,7 +74,7 @@ internal sealed class SkirtChecks(SkirtDraft draft, SkirtOptions options)
 
     private static string Leaning(string check, double leanRad) => leanRad > CheckList.ToleranceRad ? check + " but for the lean of its seams" : check;
 
-    private static void CheckDarts(CheckList list, Panel panel, SkirtQuarter quarter, SkirtOptions options)
+    private static void CheckDarts(CheckList list, Panel panel, SkirtQuarter quarter, double lowerHipMm)
     {
         string place = panel.Name.Text;
         PanelEdge waist = panel.FindEdge(EdgeName.Waist);
@@ -92,7 +94,7 @@ internal sealed class SkirtChecks(SkirtDraft draft, SkirtOptions options)
             list.Length(name.Legs, place, dart.LegLengthMm(Toward.Centre), dart.LegLengthMm(Toward.Side));
             list.Angle(name.Corner, place, CheckList.CornerAcrossDartRad(waist, i), 0);
             list.Length(name.Cap, place, CheckList.CapOffSeamMm(waist, i), 0);
-            list.LengthAtMost(name.Apex, place, -dart.Apex.YMm, options.Levels.LowerHipMm);
+            list.LengthAtMost(name.Apex, place, -dart.Apex.YMm, lowerHipMm);
         }
     }
 
@@ -116,7 +118,7 @@ internal sealed class SkirtChecks(SkirtDraft draft, SkirtOptions options)
     private static double WidthAt(Panel panel, SkirtQuarter quarter, double yMm)
         => quarter.Hand * (XAt(panel.FindEdge(EdgeName.SideSeam), yMm) - XAt(panel.FindEdge(EdgeName.Centre), yMm));
 
-    private static double XAt(PanelEdge edge, double yMm)
+    internal static double XAt(PanelEdge edge, double yMm)
     {
         Line level = Line.Horizontal(new Point2D(0, yMm));
         foreach (PathSegment segment in edge.Stretches[0].SegmentsRaw)

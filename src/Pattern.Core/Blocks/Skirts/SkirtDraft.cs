@@ -13,11 +13,9 @@ namespace Pattern.Core.Blocks;
 /// girth with half the ease and as long as the skirt.</remarks>
 internal sealed class SkirtDraft
 {
-    private static readonly WorkedLength UsualFrontDart = WorkedLength.GivenMm("front dart length", 5 * 25.4);
-    private static readonly WorkedLength UsualBackDart = WorkedLength.GivenMm("back dart length", 6 * 25.4);
-
     private readonly BodyMeasurements _body;
     private readonly SkirtOptions _options;
+    private WorkedLength? _sideLift;
     private Landmark _sideUpperHip;
     private Landmark _sideLowerHip;
     private Landmark _sideHem;
@@ -26,8 +24,14 @@ internal sealed class SkirtDraft
     {
         _body = body;
         _options = options;
+        Customs = SkirtCustoms.Of(body.Unit);
+        Depths = SkirtDepths.Of(body, options.Levels, Customs);
         Sheet = sheet;
     }
+
+    internal SkirtCustoms Customs { get; }
+
+    internal SkirtDepths Depths { get; }
 
     internal DraftingSheet Sheet { get; }
 
@@ -36,8 +40,6 @@ internal sealed class SkirtDraft
     internal SkirtQuarter Front { get; } = new(SkirtNames.Front, hand: -1);
 
     internal ShapingReading Reading { get; private set; } = null!;
-
-    internal Point2D SideUpperHip => _sideUpperHip.Position;
 
     internal Point2D SideLowerHip => _sideLowerHip.Position;
 
@@ -58,7 +60,7 @@ internal sealed class SkirtDraft
     internal static SkirtDraft Draw(BodyMeasurements body, SkirtOptions options, DraftingSheet sheet)
     {
         var draft = new SkirtDraft(body, options, sheet);
-        SkirtRefusals.RefuseWrongLevels(options);
+        SkirtRefusals.RefuseWrongLevels(draft.Depths.Levels, options.LengthMm);
         draft.DrawAll();
         return draft;
     }
@@ -71,12 +73,13 @@ internal sealed class SkirtDraft
         WorkedLength hipEase = Given("hip ease", _options.HipEaseMm);
         WaistTargetMm = waist.ValueMm + waistEase.ValueMm;
         HipTargetMm = hip.ValueMm + hipEase.ValueMm;
-        Reading = _options.Table.Read(new ShapingQuery(waist, hip, waistEase, hipEase));
+        Reading = _options.Table.Read(new ShapingQuery(waist, hip, waistEase, hipEase, _body.Unit));
 
         DrawBox((hip.Half() + hipEase.Half()).Named("box width"));
         WorkedLength quarterWaist = (waistEase.ValueMm == 0 ? waist.Quarter() : (waist + waistEase).Quarter()).Named("quarter waist");
-        Shape(Back, quarterWaist, Reading.BackDartIntake, _options.BackDarts, UsualBackDart, _options.Fit.CentreBackWaistMm);
-        Shape(Front, quarterWaist, Reading.FrontDartIntake, _options.FrontDarts, UsualFrontDart, 0);
+        Shape(Back, quarterWaist, Reading.BackDartIntake, _options.BackDarts, Customs.BackDart, _options.Fit.CentreBackWaistMm);
+        Shape(Front, quarterWaist, Reading.FrontDartIntake, _options.FrontDarts, Customs.FrontDart, 0);
+        LeaveHip();
         DrawCentreBack();
         DrawCentreFront();
         DrawSide(Back);
@@ -90,9 +93,8 @@ internal sealed class SkirtDraft
     private void DrawBox(WorkedLength box)
     {
         WorkedLength length = Given("skirt length", _options.LengthMm);
-        WorkedLength yoke = Given("yoke depth", _options.Levels.YokeMm);
-        WorkedLength upper = Given("upper hip depth", _options.Levels.UpperHipMm);
-        WorkedLength lower = Given("lower hip depth", _options.Levels.LowerHipMm);
+        WorkedLength upper = Depths.UpperHip;
+        WorkedLength lower = Depths.LowerHip;
 
         Landmark centreBack = Sheet.Mark(SkirtNames.CentreBackLevel, Point2D.Origin);
         Landmark centreFront = Sheet.SquareAcross(centreBack, Across.Right, box, SkirtNames.CentreFrontLevel, SkirtNames.WaistLevel);
@@ -100,10 +102,11 @@ internal sealed class SkirtDraft
         Front.CentreHem = Sheet.SquareDown(centreFront, length, SkirtNames.CentreFrontHem, SkirtNames.CentreFrontLine);
         Sheet.Join(Back.CentreHem, Front.CentreHem, SkirtNames.HemLine);
 
-        Landmark yokeBack = Sheet.SquareDown(centreBack, yoke, SkirtNames.CentreBackYoke);
+        Landmark yokeBack = Sheet.SquareDown(centreBack, Depths.Yoke, SkirtNames.CentreBackYoke);
         Sheet.SquareAcross(yokeBack, Across.Right, box, SkirtNames.CentreFrontYoke, SkirtNames.YokeLine);
         Back.CentreUpperHip = Sheet.SquareDown(centreBack, upper, SkirtNames.CentreBackUpperHip);
         Front.CentreUpperHip = Sheet.SquareAcross(Back.CentreUpperHip, Across.Right, box, SkirtNames.CentreFrontUpperHip, SkirtNames.UpperHipLine);
+        Back.CentreFoot = _options.Fit.CentreBackBlend == CentreBackBlend.Yoke && Depths.Yoke.ValueMm < upper.ValueMm ? yokeBack : Back.CentreUpperHip;
         Back.CentreLowerHip = Sheet.SquareDown(centreBack, lower, SkirtNames.CentreBackLowerHip);
         Front.CentreLowerHip = Sheet.SquareAcross(Back.CentreLowerHip, Across.Right, box, SkirtNames.CentreFrontLowerHip, SkirtNames.LowerHipLine);
 
@@ -121,60 +124,151 @@ internal sealed class SkirtDraft
 
     private void Shape(SkirtQuarter quarter, WorkedLength quarterWaist, WorkedLength tableIntake, DartPlan plan, WorkedLength usualLength, double comesInMm)
     {
-        WorkedLength width = comesInMm == 0 ? quarter.HipWidth : quarter.HipWidth - Given(quarter.Names.Centre + " waist in", comesInMm);
-        quarter.Shaping = SkirtShaping.Decide(quarter.Names.Panel, width, quarterWaist, tableIntake, plan, usualLength, _options);
-        SkirtRefusals.RefuseWideWaist(quarter.Names.Panel, width, quarter.Shaping, _options.Levels.UpperHipMm);
+        WorkedLength width = quarter.HipWidth;
+        if (comesInMm > 0)
+        {
+            quarter.ComesIn = ComesIn(quarter, (width - quarterWaist).Named(quarter.Names.Panel.Text + " suppression"), comesInMm);
+            width = quarter.ComesIn is { } comesIn ? width - comesIn : width;
+        }
+
+        double twoAboveMm = quarter == Back ? Customs.TwoBackDartsMm : double.PositiveInfinity;
+        quarter.Shaping = SkirtShaping.Decide(
+            quarter.Names.Panel, width, quarterWaist, tableIntake, plan, usualLength, twoAboveMm, Customs, Depths, _options);
+        quarter.SideInMm = width.ValueMm - quarter.Shaping.OpenWaistMm;
+        SkirtRefusals.RefuseWideWaist(quarter.Names.Panel, width, quarter.Shaping, Depths.UpperHip.ValueMm);
+    }
+
+    // What the centre takes, the side need not: but no more than there is, or the side would have to go out again.
+    private static WorkedLength? ComesIn(SkirtQuarter quarter, WorkedLength suppression, double askedMm)
+    {
+        WorkedLength asked = Given(quarter.Names.Centre + " waist in", askedMm);
+        return suppression.ValueMm <= 0 ? null : suppression.ValueMm < askedMm ? asked.AtMost(suppression).Named(quarter.Names.Centre + " waist in") : asked;
+    }
+
+    // Where the waist is larger than the hip the side begins to go out at the lower hip: it leans less.
+    private void LeaveHip()
+    {
+        double bothMm = Back.SideInMm + Front.SideInMm;
+        Back.SideFoot = Front.SideFoot = bothMm < 0 ? _sideLowerHip : _sideUpperHip;
+        if (_options.Waistline != Waistline.Level)
+        {
+            _sideLift = _options.SideLiftMm is { } asked ? asked == 0 ? null : Given("side lift", asked)
+                : bothMm < Customs.SideLift.ValueMm ? OnTape("side lift", bothMm)
+                : Customs.SideLift;
+        }
+    }
+
+    // What the draft chooses itself is a figure of the tape; null where nothing is left of it.
+    private WorkedLength? OnTape(string name, double valueMm)
+    {
+        double marks = Math.Floor((valueMm / Customs.TapeMarkMm) + 1e-9);
+        return marks > 0 ? Given(name, marks * Customs.TapeMarkMm) : null;
     }
 
     private void DrawCentreBack()
     {
-        double comesIn = _options.Fit.CentreBackWaistMm;
-        if (comesIn > 0)
+        if (Back.ComesIn is { } comesIn)
         {
-            Back.CentreLevel = Sheet.SquareAcross(Back.CentreLevel, Back.TowardSide, Given("CB waist in", comesIn), Back.Names.WaistComesIn);
+            Back.CentreLevel = Sheet.SquareAcross(Back.CentreLevel, Back.TowardSide, comesIn, Back.Names.WaistComesIn);
+            if (comesIn.ValueMm < _options.Fit.CentreBackWaistMm)
+            {
+                Sheet.Because("There is no more to take in between hip and waist: the side would have to go out again.");
+            }
+        }
+        else if (_options.Fit.CentreBackWaistMm > 0)
+        {
+            Sheet.Note("Leave the centre back straight above the hip: the waist leaves nothing to take in.");
         }
 
-        double lift = _options.CentreBackLiftMm;
-        bool shaped = _options.Waistline == Waistline.Shaped;
-        SkirtRefusals.RefuseLowCentre(Back.Names.CentreWaist.Text, shaped ? -lift : 0, _options.Levels.UpperHipMm);
-        Back.CentreWaist = shaped && lift > 0
-            ? Sheet.SquareUp(Back.CentreLevel, Given("CB lift", lift), Back.Names.CentreWaist)
-            : shaped && lift < 0
-                ? Sheet.SquareDown(Back.CentreLevel, Given("CB drop", -lift), Back.Names.CentreWaist)
-                : Back.CentreLevel;
-        if (comesIn > 0)
+        WorkedLength? lift = CentreBackLift();
+        SkirtRefusals.RefuseLowCentre(Back.Names.CentreWaist.Text, -(lift?.ValueMm ?? 0), -Back.CentreFoot.Position.YMm);
+        Back.CentreWaist = lift is null || lift.ValueMm == 0
+            ? Back.CentreLevel
+            : lift.ValueMm > 0
+                ? Sheet.SquareUp(Back.CentreLevel, lift, Back.Names.CentreWaist)
+                : Sheet.SquareDown(Back.CentreLevel, Given("CB drop", -lift.ValueMm), Back.Names.CentreWaist);
+        if (Back.ComesIn is not null)
         {
-            Back.CentreSeam = Sheet.HipCurve(Back.CentreUpperHip, Back.CentreWaist, Back.Names.CentreSeam).CubicRaw;
+            Back.CentreSeam = Sheet.HipCurve(Back.CentreFoot, Back.CentreWaist, Back.Names.CentreSeam).CubicRaw;
         }
+    }
+
+    private WorkedLength? CentreBackLift()
+    {
+        const string Name = "CB lift";
+        if (_options.Waistline == Waistline.Level)
+        {
+            return null;
+        }
+
+        if (_options.CentreBackLiftMm is { } asked)
+        {
+            return Given(Name, asked);
+        }
+
+        if (_options.Waistline == Waistline.LoweredBack)
+        {
+            return Given(Name, -Customs.LoweredBackMm);
+        }
+
+        if (Back.Shaping.DartCount > 0)
+        {
+            return Customs.CentreBackLift;
+        }
+
+        // Without darts the waistline is one curve between a centre and a side that lean: it turns back where it does not climb by a share of what its ends turn.
+        const double LeastShare = 0.12;
+        const double RiseOverWidth = 1.5;
+        double liftMm = _sideLift?.ValueMm ?? 0;
+        double chosenMm = Back.SideInMm < 0
+            ? Math.Min(-Back.SideInMm * RiseOverWidth, Customs.MostCentreLiftMm)
+            : Math.Min(Customs.CentreBackLift.ValueMm, liftMm / 2);
+        double sideTurn = 2 * Back.SideInMm / -Back.SideFoot.Position.YMm;
+        double centreTurn = Back.ComesIn is { } comesIn ? 2 * comesIn.ValueMm / -Back.CentreFoot.Position.YMm : 0;
+        if (sideTurn >= 0)
+        {
+            double shareRad = LeastShare * (centreTurn + sideTurn);
+            double leastMm = liftMm - (Back.Shaping.Waist.ValueMm * (sideTurn - shareRad));
+            double mostMm = liftMm + (Back.Shaping.Waist.ValueMm * (centreTurn - shareRad));
+            chosenMm = Math.Max(Math.Min(chosenMm, mostMm), Math.Min(leastMm, Customs.MostCentreLiftMm));
+        }
+
+        return chosenMm == Customs.CentreBackLift.ValueMm ? Customs.CentreBackLift : OnTape(Name, chosenMm);
     }
 
     private void DrawCentreFront()
     {
-        WorkedLength drop = _options.CentreFrontDropMm is { } asked ? Given("centre front drop", asked) : Reading.FrontDrop;
-        bool shaped = _options.Waistline == Waistline.Shaped;
-        SkirtRefusals.RefuseLowCentre(Front.Names.CentreWaist.Text, shaped ? drop.ValueMm : 0, _options.Levels.UpperHipMm);
-        Front.CentreWaist = !shaped || drop.ValueMm == 0
+        WorkedLength? drop = _options.Waistline == Waistline.Level ? null
+            : _options.CentreFrontDropMm is { } asked ? Given("centre front drop", asked)
+            : _options.Waistline == Waistline.LoweredBack ? null
+            : Reading.FrontDrop;
+        SkirtRefusals.RefuseLowCentre(Front.Names.CentreWaist.Text, drop?.ValueMm ?? 0, Depths.UpperHip.ValueMm);
+        Front.CentreWaist = drop is null || drop.ValueMm == 0
             ? Front.CentreLevel
             : drop.ValueMm > 0
                 ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
-                : Sheet.SquareUp(Front.CentreLevel, Given("centre front rise", -drop.ValueMm), Front.Names.CentreWaist);
+                : Sheet.SquareUp(Front.CentreLevel, Rise(drop), Front.Names.CentreWaist);
     }
+
+    // With its working, where the shaping gave one.
+    private static WorkedLength Rise(WorkedLength drop)
+        => drop is { Operation: WorkedOperation.Product, Factor: -1, First: { } rise } ? rise : Given("centre front rise", -drop.ValueMm);
 
     private void DrawSide(SkirtQuarter quarter)
     {
         SkirtShaping shaping = quarter.Shaping;
         WorkedLength open = shaping.DartCount == 0 ? shaping.Waist : shaping.Waist + shaping.DartIntake;
         quarter.WaistPoint = Sheet.SquareAcross(quarter.CentreLevel, quarter.TowardSide, open, quarter.Names.WaistPoint);
-        DraftedLine curve = Sheet.HipCurve(_sideUpperHip, quarter.WaistPoint, quarter.Names.SideSeam);
-        if (_options.Waistline == Waistline.Level || _options.SideLiftMm == 0)
+        DraftedLine curve = Sheet.HipCurve(quarter.SideFoot, quarter.WaistPoint, quarter.Names.SideSeam);
+        if (_sideLift is not { } lift)
         {
             quarter.SideWaist = quarter.WaistPoint;
             quarter.SideSeam = curve.CubicRaw;
             return;
         }
 
-        quarter.SideWaist = Sheet.GoOnAlong(curve, quarter.WaistPoint, Given("side lift", _options.SideLiftMm), quarter.Names.SideWaist);
-        quarter.SideSeam = HipCurves.Vertical(_sideUpperHip.Position, quarter.SideWaist.Position);
+        quarter.SideWaist = Sheet.GoOnAlong(curve, quarter.WaistPoint, lift, quarter.Names.SideWaist);
+        quarter.SideSeam = HipCurves.Vertical(quarter.SideFoot.Position, quarter.SideWaist.Position);
     }
 
     private void DrawWaistline(SkirtQuarter quarter)
@@ -230,7 +324,7 @@ internal sealed class SkirtDraft
     private void DrawHem(SkirtQuarter quarter)
     {
         double centreInMm = quarter == Back ? _options.Fit.CentreBackHemMm : 0;
-        SkirtRefusals.RefuseNarrowHem(quarter, _options.Fit.SideHemMm, centreInMm, _options.LengthMm - _options.Levels.LowerHipMm);
+        SkirtRefusals.RefuseNarrowHem(quarter, _options.Fit.SideHemMm, centreInMm, _options.LengthMm - Depths.LowerHip.ValueMm);
         quarter.SideHem = _sideHem;
         if (_options.Fit.SideHemMm > 0)
         {

@@ -1,6 +1,7 @@
 using System;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 
@@ -15,7 +16,7 @@ internal sealed class SkirtMethod() : DraftingMethod("skirt block", "1", SkirtSe
 
     private static readonly Action<CheckList> SeamsFit = list => SkirtSeams.Plan.Check(list, list.PanelsRaw);
 
-    internal override IMethodValues UsualValues => SkirtOptions.Default;
+    internal override IMethodValues UsualValuesIn(LengthUnit unit) => SkirtOptions.UsualIn(unit);
 
     internal static SkirtBlock Draft(BodyMeasurements body, SkirtOptions options) => (SkirtBlock)BuiltInMethods.Skirt.Draft(body, options);
 
@@ -25,11 +26,16 @@ internal sealed class SkirtMethod() : DraftingMethod("skirt block", "1", SkirtSe
         SkirtDraft hand = SkirtDraft.Draw(draft.Body, options, draft.Sheet);
         draft.Own = hand;
         draft.Read("shaping", hand.Reading);
+        if (hand.Depths.Remark is { } levels)
+        {
+            draft.Remark(levels);
+        }
+
         draft.Remark("Half of the skirt: back to the left, front to the right.");
-        draft.Alternative(options.Waistline == Waistline.Shaped ? LevelWaistline : ShapedWaistline);
+        draft.Alternative(options.Waistline == Waistline.Level ? ShapedWaistline : LevelWaistline);
         SkirtAims.Aim(draft, hand);
         SkirtTruing.True(hand, draft);
-        var checks = new SkirtChecks(hand, options);
+        var checks = new SkirtChecks(hand);
         draft.Check(checks.CheckWaistAndHip);
         draft.Seams(SkirtSeams.Plan, SeamsFit);
         draft.Check(checks.CheckPanels);

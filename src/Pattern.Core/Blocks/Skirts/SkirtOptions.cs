@@ -1,3 +1,5 @@
+using UnitsNet.Units;
+
 namespace Pattern.Core.Blocks;
 
 /// <summary>Everything that a skirt block is drafted with besides the body, in millimetres. The builder's methods document each.</summary>
@@ -5,7 +7,20 @@ internal sealed record SkirtOptions : IMethodValues
 {
     private const double Inch = 25.4;
 
+    /// <summary>As usual, off an inch tape.</summary>
     internal static SkirtOptions Default { get; } = new();
+
+    /// <summary>As usual, off a centimetre tape.</summary>
+    internal static SkirtOptions Metric { get; } = new()
+    {
+        HipEaseMm = 25,
+        LengthMm = 600,
+        LargestDartMm = SkirtCustoms.Of(LengthUnit.Centimeter).LargestDartMm,
+        SmallestDartMm = SkirtCustoms.Of(LengthUnit.Centimeter).SmallestDartMm,
+        LargestSideShapingMm = 38,
+    };
+
+    internal static SkirtOptions UsualIn(LengthUnit unit) => SkirtCustoms.Of(unit).IsMetric ? Metric : Default;
 
     internal ShapingTable Table { get; init; } = ShapingTable.Proportional;
 
@@ -17,9 +32,9 @@ internal sealed record SkirtOptions : IMethodValues
 
     internal SkirtLevels Levels { get; init; } = new();
 
-    internal double SideLiftMm { get; init; } = 0.5 * Inch;
+    internal double? SideLiftMm { get; init; }
 
-    internal double CentreBackLiftMm { get; init; } = 0.25 * Inch;
+    internal double? CentreBackLiftMm { get; init; }
 
     internal double? CentreFrontDropMm { get; init; }
 

@@ -27,6 +27,18 @@ internal sealed class SkirtQuarter
 
     internal SkirtShaping Shaping { get; set; } = null!;
 
+    /// <summary>How far the centre comes in at the waist; null where it does not.</summary>
+    internal WorkedLength? ComesIn { get; set; }
+
+    /// <summary>How far the side comes in from the hip to the waist, darts taken; negative where it goes out.</summary>
+    internal double SideInMm { get; set; }
+
+    /// <summary>Where the side seam leaves the upright line of the hip for the waist.</summary>
+    internal Landmark SideFoot { get; set; }
+
+    /// <summary>Where the centre leaves its line for the waist.</summary>
+    internal Landmark CentreFoot { get; set; }
+
     internal Landmark CentreUpperHip { get; set; }
 
     internal Landmark CentreLowerHip { get; set; }

@@ -23,9 +23,8 @@ internal static class SkirtRefusals
     private const double MostTurnRad = Math.PI / 2;
 
     /// <summary>Refuses levels that leave no room for each other, or for the hem.</summary>
-    internal static void RefuseWrongLevels(SkirtOptions options)
+    internal static void RefuseWrongLevels(SkirtLevels levels, double lengthMm)
     {
-        SkirtLevels levels = options.Levels;
         if (levels.LowerHipMm < levels.UpperHipMm + 1)
         {
             throw new ConstructionException(DiagnosticCode.HipLevelsCrossed, levels.UpperHip, levels.LowerHip)
@@ -38,14 +37,14 @@ internal static class SkirtRefusals
         }
 
         double lowestMm = Math.Max(levels.LowerHipMm, levels.YokeMm);
-        if (options.LengthMm < lowestMm + 10)
+        if (lengthMm < lowestMm + 10)
         {
             Length least = Length.FromMillimeters(lowestMm + 10);
-            throw new ConstructionException(DiagnosticCode.SkirtTooShort, Length.FromMillimeters(options.LengthMm), Length.FromMillimeters(lowestMm), least)
+            throw new ConstructionException(DiagnosticCode.SkirtTooShort, Length.FromMillimeters(lengthMm), Length.FromMillimeters(lowestMm), least)
             {
                 Step = "drawing the box",
                 Landmark = SkirtNames.CentreBackHem.Text,
-                Measured = Length.FromMillimeters(options.LengthMm),
+                Measured = Length.FromMillimeters(lengthMm),
                 Allowed = least,
             };
         }

@@ -11,9 +11,15 @@ internal static class SkirtSettings
 {
     internal const string Shaped = "shaped";
     internal const string Level = "level";
+    internal const string LoweredBack = "lowered back";
     internal const string ProportionalLaw = "proportional law";
 
-    private static readonly SkirtOptions Usual = new();
+    private const string UpperHip = "upper hip";
+    private const string Yoke = "yoke";
+
+    private static readonly string[] WaistlineWords = [Shaped, Level, LoweredBack];
+
+    private static readonly SkirtOptions Usual = SkirtOptions.Default;
 
     private static readonly (MethodSetting Setting, Func<SkirtOptions, SettingValue> Get, Func<SkirtOptions, SettingValue, SkirtOptions> Set)[] Entries =
     [
@@ -21,13 +27,13 @@ internal static class SkirtSettings
         OfLength("waist ease", -2, 8, o => o.WaistEaseMm, (o, mm) => o with { WaistEaseMm = mm!.Value }, isPrinted: true),
         OfLength("hip ease", -4, 20, o => o.HipEaseMm, (o, mm) => o with { HipEaseMm = mm!.Value }, isPrinted: true),
         OfLength("length", 1, 60, o => o.LengthMm, (o, mm) => o with { LengthMm = mm!.Value }, isPrinted: true),
-        OfChoice("waistline", o => o.Waistline == Blocks.Waistline.Shaped ? Shaped : Level, (o, word) => o with { Waistline = word == Shaped ? Blocks.Waistline.Shaped : Blocks.Waistline.Level }, Shaped, Level),
-        OfMm("yoke depth", 10, 1000, o => o.Levels.YokeMm, (o, mm) => o with { Levels = o.Levels with { Yoke = Mm(mm) } }),
-        OfMm("upper hip depth", 10, 1000, o => o.Levels.UpperHipMm, (o, mm) => o with { Levels = o.Levels with { UpperHip = Mm(mm) } }),
-        OfMm("lower hip depth", 10, 1000, o => o.Levels.LowerHipMm, (o, mm) => o with { Levels = o.Levels with { LowerHip = Mm(mm) } }),
-        OfLength("side lift", 0, 3, o => o.SideLiftMm, (o, mm) => o with { SideLiftMm = mm!.Value }),
-        OfLength("centre back lift", -2, 3, o => o.CentreBackLiftMm, (o, mm) => o with { CentreBackLiftMm = mm!.Value }),
-        OfLength("centre front drop", 0, 4, o => o.CentreFrontDropMm, (o, mm) => o with { CentreFrontDropMm = mm }),
+        OfChoice("waistline", o => WaistlineWords[(int)o.Waistline], (o, word) => o with { Waistline = (Waistline)Array.IndexOf(WaistlineWords, word) }, WaistlineWords),
+        OfMm("yoke depth", 10, 1000, o => o.Levels.GivenYokeMm, (o, mm) => mm is null ? o : o with { Levels = o.Levels with { Yoke = Mm(mm) } }),
+        OfMm("upper hip depth", 10, 1000, o => o.Levels.GivenUpperHipMm, (o, mm) => mm is null ? o : o with { Levels = o.Levels with { UpperHip = Mm(mm) } }),
+        OfMm("lower hip depth", 10, 1000, o => o.Levels.GivenLowerHipMm, (o, mm) => mm is null ? o : o with { Levels = o.Levels with { LowerHip = Mm(mm) } }),
+        OfLength("side lift", 0, 3, o => o.SideLiftMm, (o, mm) => o with { SideLiftMm = mm }),
+        OfLength("centre back lift", -2, 3, o => o.CentreBackLiftMm, (o, mm) => o with { CentreBackLiftMm = mm }),
+        OfLength("centre front drop", -2, 4, o => o.CentreFrontDropMm, (o, mm) => o with { CentreFrontDropMm = mm }),
         .. OfDarts("front", o => o.FrontDarts, (o, darts) => o with { FrontDarts = darts }),
         .. OfDarts("back", o => o.BackDarts, (o, darts) => o with { BackDarts = darts }),
         OfLength("largest dart", 0.25, 4, o => o.LargestDartMm, (o, mm) => o with { LargestDartMm = mm!.Value }),
@@ -35,6 +41,9 @@ internal static class SkirtSettings
         OfLength("largest side shaping", 0, 6, o => o.LargestSideShapingMm, (o, mm) => o with { LargestSideShapingMm = mm!.Value }),
         OfMm("side hem in", 0, 150, o => o.Fit.SideHemMm, (o, mm) => o with { Fit = o.Fit with { SideHem = Mm(mm) } }),
         OfMm("centre back hem in", 0, 150, o => o.Fit.CentreBackHemMm, (o, mm) => o with { Fit = o.Fit with { CentreBackHem = Mm(mm) } }),
+        (MethodSetting.OfChoice("centre back blend", UpperHip, UpperHip, Yoke).Unprinted(),
+            o => SettingValue.Of("centre back blend", SettingKind.Choice, o.Fit.CentreBackBlend == CentreBackBlend.Yoke ? Yoke : UpperHip),
+            (o, value) => o with { Fit = o.Fit with { CentreBackBlend = value.Text == Yoke ? CentreBackBlend.Yoke : CentreBackBlend.UpperHip } }),
         OfMm("centre back waist in", 0, 150, o => o.Fit.CentreBackWaistMm, (o, mm) => o with { Fit = o.Fit with { CentreBackWaist = Mm(mm) } }),
     ];
 
@@ -67,8 +76,8 @@ internal static class SkirtSettings
     private static (MethodSetting, Func<SkirtOptions, SettingValue>, Func<SkirtOptions, SettingValue, SkirtOptions>) OfMm(
         string name, double leastMm, double mostMm, Func<SkirtOptions, double?> get, Func<SkirtOptions, double?, SkirtOptions> set, bool isPrinted = false)
     {
-        Length? usual = get(Usual) is { } mm ? Length.FromMillimeters(mm) : null;
-        MethodSetting<Length> setting = MethodSetting.OfLength(name, usual, Length.FromMillimeters(leastMm), Length.FromMillimeters(mostMm));
+        MethodSetting<Length> setting = MethodSetting.OfLength(name, MmOrNull(get(Usual)), Length.FromMillimeters(leastMm), Length.FromMillimeters(mostMm));
+        setting = get(SkirtOptions.Metric) is { } metricMm ? setting.InMetric(Length.FromMillimeters(metricMm)) : setting;
         return (isPrinted ? setting.Printed() : setting, o => SettingValue.Of(name, SettingKind.Length, get(o)), (o, value) => set(o, value.RawOrNull));
     }
 
@@ -91,7 +100,7 @@ internal static class SkirtSettings
                 (o, value) => set(o, get(o) with { Count = value.IsGiven ? (int)value.Raw : null })),
             OfMm(panel + " dart intake", 0, 500, o => get(o).IntakeMm, (o, mm) => set(o, get(o) with { Intake = MmOrNull(mm) })),
             OfMm(panel + " dart length", 10, 500, o => get(o).LengthMm, (o, mm) => set(o, get(o) with { Length = MmOrNull(mm) })),
-            OfMm(panel + " dart shortening", 0, 100, o => get(o).ShorteningMm, (o, mm) => set(o, get(o) with { Shortening = Mm(mm) })),
+            OfMm(panel + " dart shortening", 0, 100, o => get(o).GivenShorteningMm, (o, mm) => mm is null ? o : set(o, get(o) with { Shortening = Mm(mm) })),
         ];
     }
 

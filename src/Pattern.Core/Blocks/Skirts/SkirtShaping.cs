@@ -27,6 +27,9 @@ internal sealed class SkirtShaping
 
     internal int DartCount => DartLengths.Length;
 
+    /// <summary>The waist laid off from the centre, darts open.</summary>
+    internal double OpenWaistMm => Waist.ValueMm + (DartCount == 0 ? 0 : DartIntake.ValueMm);
+
     /// <summary>Decides the darts of a quarter.</summary>
     /// <param name="panel">For messages.</param>
     /// <param name="hipWidth">The quarter at the hip, less what the centre comes in at the waist.</param>
@@ -34,29 +37,41 @@ internal sealed class SkirtShaping
     /// <param name="tableIntake">What the shaping table gives all darts of the panel.</param>
     /// <param name="plan">What the caller asked for.</param>
     /// <param name="usualLength">The length of the first dart where the caller says none.</param>
+    /// <param name="twoAboveMm">A quarter waist above this takes two darts.</param>
+    /// <param name="customs">What is usual where the caller does not say.</param>
+    /// <param name="depths">The levels: no dart ends below the lower hip.</param>
     /// <param name="options">The caps.</param>
     internal static SkirtShaping Decide(
-        PanelName panel, WorkedLength hipWidth, WorkedLength waist, WorkedLength tableIntake, DartPlan plan, WorkedLength usualLength, SkirtOptions options)
+        PanelName panel,
+        WorkedLength hipWidth,
+        WorkedLength waist,
+        WorkedLength tableIntake,
+        DartPlan plan,
+        WorkedLength usualLength,
+        double twoAboveMm,
+        SkirtCustoms customs,
+        SkirtDepths depths,
+        SkirtOptions options)
     {
         WorkedLength suppression = (hipWidth - waist).Named(panel.Text + " suppression");
         WorkedLength intake = plan.IntakeMm is { } asked
             ? WorkedLength.GivenMm(panel.Text + " dart intake", asked)
             : WithinCaps(suppression, tableIntake, options);
-        int count = CountOf(intake, plan, options);
+        int count = CountOf(intake, plan, waist.ValueMm > twoAboveMm ? 2 : 1, options);
         if (count == 0)
         {
             return new SkirtShaping(waist, Nothing, []);
         }
 
         var lengths = new WorkedLength[count];
-        lengths[0] = plan.LengthMm is { } length ? WorkedLength.GivenMm(panel.Text + " dart length", length) : usualLength;
-        WorkedLength shortening = WorkedLength.GivenMm("shorter by", plan.ShorteningMm);
+        lengths[0] = plan.LengthMm is { } length ? WorkedLength.GivenMm(panel.Text + " dart length", length) : NoTuck(usualLength, intake, count, depths.UpperHip, customs.ShortestDartMm);
+        WorkedLength shortening = plan.GivenShorteningMm is { } shorter ? WorkedLength.GivenMm("shorter by", shorter) : customs.Shortening;
         for (int i = 1; i < count; i++)
         {
             lengths[i] = (lengths[i - 1] - shortening).Named("dart length");
         }
 
-        RefuseWrongLengths(panel, lengths, options.Levels.LowerHipMm);
+        RefuseWrongLengths(panel, lengths, depths.LowerHip.ValueMm);
         return new SkirtShaping(waist, intake.Named(panel.Text + " dart intake"), lengths);
     }
 
@@ -83,10 +98,28 @@ internal sealed class SkirtShaping
         return intake;
     }
 
+    // A dart much longer than it is wide is a tuck that shows; one shorter than the usual range of 3 to 6 in is none. Neither ends near the hip of a small body.
+    private static WorkedLength NoTuck(WorkedLength usualLength, WorkedLength intake, int count, WorkedLength upperHip, double shortestMm)
+    {
+        const double MostOverIntake = 8;
+        const double MostOverHip = 0.75;
+        WorkedLength length = usualLength.ValueMm > (upperHip.ValueMm * MostOverHip) + RoundingMm
+            ? usualLength.AtMost(upperHip.Times(MostOverHip)).Named("dart length")
+            : usualLength;
+        if (intake.ValueMm * MostOverIntake / count >= length.ValueMm - RoundingMm)
+        {
+            return length;
+        }
+
+        WorkedLength tuck = (count == 1 ? intake.Named("dart intake") : intake.DividedBy(count).Named("each dart")).Times(MostOverIntake);
+        double leastMm = Math.Min(shortestMm, length.ValueMm);
+        return tuck.ValueMm < leastMm ? length.AtMost(WorkedLength.GivenMm("shortest usual dart", leastMm)).Named("dart length") : length.AtMost(tuck).Named("dart length");
+    }
+
     // Sums of halves and quarters of inches may end a few bits off in millimetres.
     private const double RoundingMm = 1e-9;
 
-    private static int CountOf(WorkedLength intake, DartPlan plan, SkirtOptions options)
+    private static int CountOf(WorkedLength intake, DartPlan plan, int least, SkirtOptions options)
     {
         if (intake.ValueMm <= 0)
         {
@@ -99,6 +132,7 @@ internal sealed class SkirtShaping
         }
 
         double darts = Math.Ceiling((intake.ValueMm - RoundingMm) / options.LargestDartMm);
+        darts = intake.ValueMm >= least * options.SmallestDartMm ? Math.Max(darts, least) : darts;
         return (int)Math.Min(darts, DartPlan.MostDarts);
     }
 

@@ -42,7 +42,7 @@ internal sealed class SkirtTruing
             quarter.Names.Panel.Text,
             quarter.CentreWaist.Position,
             quarter.LeavingCentre,
-            _draft.SideUpperHip,
+            quarter.SideFoot.Position,
             quarter.SideWaist.Position,
             _draft.WaistTargetMm / 4,
             _sideLengthMm),
@@ -57,14 +57,12 @@ internal sealed class SkirtTruing
             _ = dart.Cap;
         }
 
-        CurvePath side = CurvePath.Trusted(
-            [
-                PathSegment.FromCubic(waist.Side.Reversed()),
-                Line(_draft.SideUpperHip, _draft.SideLowerHip),
-                quarter.SideSeamBelow is { } below ? PathSegment.FromCubic(below) : Line(_draft.SideLowerHip, quarter.SideHem.Position),
-            ],
-            isClosed: false);
-        double hipFromWaistMm = waist.Side.LengthMm() + (_draft.SideUpperHip.YMm - _draft.SideLowerHip.YMm);
+        Point2D foot = quarter.SideFoot.Position;
+        PathSegment below = quarter.SideSeamBelow is { } curve ? PathSegment.FromCubic(curve) : Line(_draft.SideLowerHip, quarter.SideHem.Position);
+        PathSegment above = PathSegment.FromCubic(waist.Side.Reversed());
+        double straightMm = foot.YMm - _draft.SideLowerHip.YMm;
+        CurvePath side = CurvePath.Trusted(straightMm > 0 ? [above, Line(foot, _draft.SideLowerHip), below] : [above, below], isClosed: false);
+        double hipFromWaistMm = waist.Side.LengthMm() + straightMm;
 
         return new Panel(
             quarter.Names.Panel,
@@ -95,12 +93,12 @@ internal sealed class SkirtTruing
         }
 
         Point2D lower = quarter.CentreLowerHip.Position;
-        Point2D upper = quarter.CentreUpperHip.Position;
+        Point2D foot = quarter.CentreFoot.Position;
         return CurvePath.Trusted(
             [
                 quarter.CentreSeamBelow is { } below ? PathSegment.FromCubic(below.Reversed()) : Line(quarter.CentreHem.Position, lower),
-                Line(lower, upper),
-                quarter.CentreSeam is { } above ? PathSegment.FromCubic(above) : Line(upper, waist),
+                Line(lower, foot),
+                quarter.CentreSeam is { } above ? PathSegment.FromCubic(above) : Line(foot, waist),
             ],
             isClosed: false);
     }
@@ -132,12 +130,13 @@ internal sealed class SkirtTruing
             WorkedLength.DrawnMm("by hand", quarter.HandClosedWaistMm),
             WorkedLength.DrawnMm("trued", waist.SewnLengthMm()));
         sheet.Note(
-            "True the {0} side seam from the upper hip to the waist: {1}, {2}, the same on back and front. {3} has {4}.",
+            "True the {0} side seam from {5} to the waist: {1}, {2}, the same on back and front. {3} has {4}.",
             name,
             WorkedLength.DrawnMm("by hand", quarter.HandSideLengthMm),
             WorkedLength.DrawnMm("trued", _sideLengthMm),
             quarter.SideWaist,
-            WorkedLength.DrawnMm("moved", quarter.SideWaist.Position.DistanceMm(waist.End)));
+            WorkedLength.DrawnMm("moved", quarter.SideWaist.Position.DistanceMm(waist.End)),
+            quarter.SideFoot);
         _block.Trued(quarter.SideWaist.Name, waist.End);
         foreach (Dart dart in waist.Darts)
         {

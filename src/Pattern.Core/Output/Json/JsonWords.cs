@@ -22,7 +22,9 @@ internal static class JsonWords
 
     internal static readonly JsonWords<ShapingOutside> Outside = new((ShapingOutside.Refuse, "refuse"), (ShapingOutside.Clamp, "clamp"));
 
-    internal static readonly JsonWords<Waistline> Waistlines = new((Waistline.Shaped, "shaped"), (Waistline.Level, "level"));
+    internal static readonly JsonWords<Waistline> Waistlines = new((Waistline.Shaped, "shaped"), (Waistline.Level, "level"), (Waistline.LoweredBack, "lowered-back"));
+
+    internal static readonly JsonWords<CentreBackBlend> Blends = new((CentreBackBlend.UpperHip, "upper-hip"), (CentreBackBlend.Yoke, "yoke"));
 
     internal static readonly JsonWords<EdgeRole> Roles = new(
         (EdgeRole.Seam, "seam"), (EdgeRole.Centre, "centre"), (EdgeRole.Hem, "hem"), (EdgeRole.Opening, "opening"));

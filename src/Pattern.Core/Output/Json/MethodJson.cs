@@ -20,9 +20,9 @@ internal static class MethodJson
         json.Name("waistEase").Number(options.WaistEaseMm);
         json.Name("hipEase").Number(options.HipEaseMm);
         json.Name("length").Number(options.LengthMm);
-        json.Name("levels").Begin('{').Name("yoke").Number(options.Levels.YokeMm);
-        json.Name("upperHip").Number(options.Levels.UpperHipMm);
-        json.Name("lowerHip").Number(options.Levels.LowerHipMm);
+        json.Name("levels").Begin('{').Name("yoke").Number(options.Levels.GivenYokeMm);
+        json.Name("upperHip").Number(options.Levels.GivenUpperHipMm);
+        json.Name("lowerHip").Number(options.Levels.GivenLowerHipMm);
         json.End('}').Name("sideLift").Number(options.SideLiftMm);
         json.Name("centreBackLift").Number(options.CentreBackLiftMm);
         json.Name("centreFrontDrop").Number(options.CentreFrontDropMm);
@@ -36,6 +36,7 @@ internal static class MethodJson
         json.Name("fit").Begin('{').Name("sideHem").Number(options.Fit.SideHemMm);
         json.Name("centreBackHem").Number(options.Fit.CentreBackHemMm);
         json.Name("centreBackWaist").Number(options.Fit.CentreBackWaistMm);
+        json.Name("centreBackBlend").Text(JsonWords.Blends.WordOf(options.Fit.CentreBackBlend));
         json.End('}').Name("waistline").Text(JsonWords.Waistlines.WordOf(options.Waistline));
         json.End('}').End('}');
     }
@@ -56,8 +57,8 @@ internal static class MethodJson
         builder.Say(options["waistEase"], (b, ease) => b.WithWaistEase(ease));
         builder.Say(options["hipEase"], (b, ease) => b.WithHipEase(ease));
         builder.Say(options["length"], (b, length) => b.WithLength(length));
-        builder.Say(options["sideLift"], (b, lift) => b.WithSideLift(lift));
-        builder.Say(options["centreBackLift"], (b, lift) => b.WithCentreBackLift(lift));
+        builder.SayUnlessNull(options["sideLift"], (b, lift) => b.WithSideLift(lift));
+        builder.SayUnlessNull(options["centreBackLift"], (b, lift) => b.WithCentreBackLift(lift));
         builder.SayUnlessNull(options["centreFrontDrop"], (b, drop) => b.WithCentreFrontDrop(drop));
         builder.Say(options["largestDart"], (b, intake) => b.WithLargestDart(intake));
         builder.Say(options["smallestDart"], (b, intake) => b.WithSmallestDart(intake));
@@ -75,7 +76,7 @@ internal static class MethodJson
         json.Begin('{').Name("count").Number(plan.Count);
         json.Name("intake").Number(plan.IntakeMm);
         json.Name("length").Number(plan.LengthMm);
-        json.Name("shortening").Number(plan.ShorteningMm);
+        json.Name("shortening").Number(plan.GivenShorteningMm);
         json.End('}');
     }
 
@@ -146,9 +147,9 @@ internal static class MethodJson
     {
         JsonObject levels = value.Object("yoke", "upperHip", "lowerHip");
         var read = new Saying<SkirtLevels>(new SkirtLevels());
-        read.Say(levels["yoke"], (l, depth) => l with { Yoke = depth });
-        read.Say(levels["upperHip"], (l, depth) => l with { UpperHip = depth });
-        read.Say(levels["lowerHip"], (l, depth) => l with { LowerHip = depth });
+        read.SayUnlessNull(levels["yoke"], (l, depth) => l with { Yoke = depth });
+        read.SayUnlessNull(levels["upperHip"], (l, depth) => l with { UpperHip = depth });
+        read.SayUnlessNull(levels["lowerHip"], (l, depth) => l with { LowerHip = depth });
         return read.Said;
     }
 
@@ -158,14 +159,14 @@ internal static class MethodJson
         var read = new Saying<DartPlan>(plan["count"].IsNull ? new DartPlan() : new DartPlan { Count = plan["count"].Whole(0, DartPlan.MostDarts) });
         read.SayUnlessNull(plan["intake"], (p, intake) => p with { Intake = intake });
         read.SayUnlessNull(plan["length"], (p, length) => p with { Length = length });
-        read.Say(plan["shortening"], (p, shortening) => p with { Shortening = shortening });
+        read.SayUnlessNull(plan["shortening"], (p, shortening) => p with { Shortening = shortening });
         return read.Said;
     }
 
     private static SkirtFit Fit(JsonValue value)
     {
-        JsonObject fit = value.Object("sideHem", "centreBackHem", "centreBackWaist");
-        var read = new Saying<SkirtFit>(SkirtFit.Straight);
+        JsonObject fit = value.Object("sideHem", "centreBackHem", "centreBackWaist", "centreBackBlend");
+        var read = new Saying<SkirtFit>(SkirtFit.Straight with { CentreBackBlend = fit["centreBackBlend"].Choice(JsonWords.Blends) });
         read.Say(fit["sideHem"], (f, width) => f with { SideHem = width });
         read.Say(fit["centreBackHem"], (f, width) => f with { CentreBackHem = width });
         read.Say(fit["centreBackWaist"], (f, width) => f with { CentreBackWaist = width });

@@ -160,7 +160,7 @@ internal sealed class SkirtLabels
             return;
         }
 
-        string words = _block.Waistline == Waistline.Shaped ? "level waistline, for a dress" : "shaped waistline, for a skirt";
+        string words = _block.Waistline == Waistline.Level ? "shaped waistline, for a skirt" : "level waistline, for a dress";
         foreach (PathMark stretch in lines.OtherWaistline.OfType<PathMark>().Reverse().ToArray())
         {
             int before = lines.OtherWaistline.Count;

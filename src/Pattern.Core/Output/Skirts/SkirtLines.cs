@@ -119,7 +119,7 @@ internal sealed class SkirtLines
 
     private void AddOtherWaistline(SkirtBlock block)
     {
-        Waistline other = block.Waistline == Waistline.Shaped ? Waistline.Level : Waistline.Shaped;
+        Waistline other = block.Waistline == Waistline.Level ? Waistline.Shaped : Waistline.Level;
         SkirtBlock drafted;
         try
         {

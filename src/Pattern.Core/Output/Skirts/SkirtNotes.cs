@@ -73,7 +73,7 @@ internal sealed class SkirtNotes
         yield return ("waist ease", _figures.OrNone(_block.WaistEase.Millimeters));
         yield return ("hip ease", _figures.OrNone(_block.HipEase.Millimeters));
         yield return ("length", _figures.Of(_block.SkirtLength.Millimeters));
-        yield return ("waistline", _block.Waistline == Waistline.Shaped ? "shaped, for a skirt" : "level, for a dress");
+        yield return ("waistline", _block.Waistline switch { Waistline.Shaped => "shaped, for a skirt", Waistline.LoweredBack => "lowered at the back, for a skirt", _ => "level, for a dress" });
         if (Fit() is { } fit)
         {
             yield return ("fitted", fit);

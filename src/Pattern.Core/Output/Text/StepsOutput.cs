@@ -65,7 +65,7 @@ public static class StepsOutput
         Row(text, "waist ease", figures.Of(block.WaistEase.Millimeters));
         Row(text, "hip ease", figures.Of(block.HipEase.Millimeters));
         Row(text, "skirt length", figures.Of(block.SkirtLength.Millimeters));
-        Row(text, "waistline", block.Waistline == Waistline.Shaped ? "shaped, for a skirt" : "level, for a dress");
+        Row(text, "waistline", block.Waistline switch { Waistline.Shaped => "shaped, for a skirt", Waistline.LoweredBack => "lowered at the back, for a skirt", _ => "level, for a dress" });
 
         Heading(text, "Shaping: " + OneLine(block.Shaping.Describe(tape)));
         foreach (WorkedLength length in new[] { block.Shaping.BackWider, block.Shaping.FrontDartIntake, block.Shaping.BackDartIntake, block.Shaping.FrontDrop })

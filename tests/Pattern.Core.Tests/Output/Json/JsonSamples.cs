@@ -46,7 +46,7 @@ internal static class JsonSamples
     /// <summary>The names of properties that may be null.</summary>
     internal static IReadOnlyCollection<string> Nullable { get; } =
     [
-        "name", "defined", "law", "table", "centreFrontDrop", "count", "intake", "length", "stitched", "fold", "label", "wearer", "size", "date", "foldLine",
+        "name", "defined", "law", "table", "yoke", "upperHip", "lowerHip", "sideLift", "centreBackLift", "shortening", "centreFrontDrop", "count", "intake", "length", "stitched", "fold", "label", "wearer", "size", "date", "foldLine",
     ];
 
     private static PatternPiece MakeSmall() => MakeRichPiece()

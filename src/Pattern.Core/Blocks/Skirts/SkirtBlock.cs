@@ -46,8 +46,8 @@ public sealed class SkirtBlock : Block
     /// <summary>The levels below the waist, all given.</summary>
     public SkirtLevels Levels => _hand.Depths.Levels;
 
-    /// <summary>How far hem and centre back come in.</summary>
-    public SkirtFit Fit => Options.Fit;
+    /// <summary>How far hem and centre back come in; at the centre back waist no more than there was to take in.</summary>
+    public SkirtFit Fit => _hand.Fit;
 
     /// <summary>Begins a skirt block for a body. Needs its waist girth and hip girth.</summary>
     [Pure]

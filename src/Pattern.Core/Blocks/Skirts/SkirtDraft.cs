@@ -55,6 +55,11 @@ internal sealed class SkirtDraft
 
     internal SkirtOptions Options => _options;
 
+    /// <summary>What was asked for, but no more at the centre back waist than there is to take in.</summary>
+    internal SkirtFit Fit => (Back.ComesIn?.ValueMm ?? 0) == _options.Fit.CentreBackWaistMm
+        ? _options.Fit
+        : _options.Fit with { CentreBackWaist = Back.ComesIn?.Value ?? Length.Zero };
+
     /// <summary>Draws the whole draft.</summary>
     /// <exception cref="ConstructionException">A measurement is missing, or the options leave no room for the draft.</exception>
     internal static SkirtDraft Draw(BodyMeasurements body, SkirtOptions options, DraftingSheet sheet)

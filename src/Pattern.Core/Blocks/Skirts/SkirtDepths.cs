@@ -1,5 +1,4 @@
 using Pattern.Core.Measurement;
-using UnitsNet;
 
 namespace Pattern.Core.Blocks;
 

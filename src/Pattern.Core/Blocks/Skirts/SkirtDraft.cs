@@ -132,7 +132,7 @@ internal sealed class SkirtDraft
         WorkedLength width = quarter.HipWidth;
         if (comesInMm > 0)
         {
-            quarter.ComesIn = ComesIn(quarter, (width - quarterWaist).Named(quarter.Names.Panel.Text + " suppression"), comesInMm);
+            quarter.ComesIn = SkirtHeights.ComesIn(quarter, (width - quarterWaist).Named(quarter.Names.Panel.Text + " suppression"), comesInMm);
             width = quarter.ComesIn is { } comesIn ? width - comesIn : width;
         }
 
@@ -143,31 +143,12 @@ internal sealed class SkirtDraft
         SkirtRefusals.RefuseWideWaist(quarter.Names.Panel, width, quarter.Shaping, Depths.UpperHip.ValueMm);
     }
 
-    // What the centre takes, the side need not: but no more than there is, or the side would have to go out again.
-    private static WorkedLength? ComesIn(SkirtQuarter quarter, WorkedLength suppression, double askedMm)
-    {
-        WorkedLength asked = Given(quarter.Names.Centre + " waist in", askedMm);
-        return suppression.ValueMm <= 0 ? null : suppression.ValueMm < askedMm ? asked.AtMost(suppression).Named(quarter.Names.Centre + " waist in") : asked;
-    }
-
     // Where the waist is larger than the hip the side begins to go out at the lower hip: it leans less.
     private void LeaveHip()
     {
         double bothMm = Back.SideInMm + Front.SideInMm;
         Back.SideFoot = Front.SideFoot = bothMm < 0 ? _sideLowerHip : _sideUpperHip;
-        if (_options.Waistline != Waistline.Level)
-        {
-            _sideLift = _options.SideLiftMm is { } asked ? asked == 0 ? null : Given("side lift", asked)
-                : bothMm < Customs.SideLift.ValueMm ? OnTape("side lift", bothMm)
-                : Customs.SideLift;
-        }
-    }
-
-    // What the draft chooses itself is a figure of the tape; null where nothing is left of it.
-    private WorkedLength? OnTape(string name, double valueMm)
-    {
-        double marks = Math.Floor((valueMm / Customs.TapeMarkMm) + 1e-9);
-        return marks > 0 ? Given(name, marks * Customs.TapeMarkMm) : null;
+        _sideLift = SkirtHeights.SideLift(_options, Customs, bothMm);
     }
 
     private void DrawCentreBack()
@@ -185,7 +166,7 @@ internal sealed class SkirtDraft
             Sheet.Note("Leave the centre back straight above the hip: the waist leaves nothing to take in.");
         }
 
-        WorkedLength? lift = CentreBackLift();
+        WorkedLength? lift = SkirtHeights.CentreBackLift(_options, Customs, Back, _sideLift);
         SkirtRefusals.RefuseLowCentre(Back.Names.CentreWaist.Text, -(lift?.ValueMm ?? 0), -Back.CentreFoot.Position.YMm);
         Back.CentreWaist = lift is null || lift.ValueMm == 0
             ? Back.CentreLevel
@@ -198,66 +179,16 @@ internal sealed class SkirtDraft
         }
     }
 
-    private WorkedLength? CentreBackLift()
-    {
-        const string Name = "CB lift";
-        if (_options.Waistline == Waistline.Level)
-        {
-            return null;
-        }
-
-        if (_options.CentreBackLiftMm is { } asked)
-        {
-            return Given(Name, asked);
-        }
-
-        if (_options.Waistline == Waistline.LoweredBack)
-        {
-            return Given(Name, -Customs.LoweredBackMm);
-        }
-
-        if (Back.Shaping.DartCount > 0)
-        {
-            return Customs.CentreBackLift;
-        }
-
-        // Without darts the waistline is one curve between a centre and a side that lean: it turns back where it does not climb by a share of what its ends turn.
-        const double LeastShare = 0.12;
-        const double RiseOverWidth = 1.5;
-        double liftMm = _sideLift?.ValueMm ?? 0;
-        double chosenMm = Back.SideInMm < 0
-            ? Math.Min(-Back.SideInMm * RiseOverWidth, Customs.MostCentreLiftMm)
-            : Math.Min(Customs.CentreBackLift.ValueMm, liftMm / 2);
-        double sideTurn = 2 * Back.SideInMm / -Back.SideFoot.Position.YMm;
-        double centreTurn = Back.ComesIn is { } comesIn ? 2 * comesIn.ValueMm / -Back.CentreFoot.Position.YMm : 0;
-        if (sideTurn >= 0)
-        {
-            double shareRad = LeastShare * (centreTurn + sideTurn);
-            double leastMm = liftMm - (Back.Shaping.Waist.ValueMm * (sideTurn - shareRad));
-            double mostMm = liftMm + (Back.Shaping.Waist.ValueMm * (centreTurn - shareRad));
-            chosenMm = Math.Max(Math.Min(chosenMm, mostMm), Math.Min(leastMm, Customs.MostCentreLiftMm));
-        }
-
-        return chosenMm == Customs.CentreBackLift.ValueMm ? Customs.CentreBackLift : OnTape(Name, chosenMm);
-    }
-
     private void DrawCentreFront()
     {
-        WorkedLength? drop = _options.Waistline == Waistline.Level ? null
-            : _options.CentreFrontDropMm is { } asked ? Given("centre front drop", asked)
-            : _options.Waistline == Waistline.LoweredBack ? null
-            : Reading.FrontDrop;
+        WorkedLength? drop = SkirtHeights.CentreFrontDrop(_options, Reading);
         SkirtRefusals.RefuseLowCentre(Front.Names.CentreWaist.Text, drop?.ValueMm ?? 0, Depths.UpperHip.ValueMm);
         Front.CentreWaist = drop is null || drop.ValueMm == 0
             ? Front.CentreLevel
             : drop.ValueMm > 0
                 ? Sheet.SquareDown(Front.CentreLevel, drop, Front.Names.CentreWaist)
-                : Sheet.SquareUp(Front.CentreLevel, Rise(drop), Front.Names.CentreWaist);
+                : Sheet.SquareUp(Front.CentreLevel, SkirtHeights.Rise(drop), Front.Names.CentreWaist);
     }
-
-    // With its working, where the shaping gave one.
-    private static WorkedLength Rise(WorkedLength drop)
-        => drop is { Operation: WorkedOperation.Product, Factor: -1, First: { } rise } ? rise : Given("centre front rise", -drop.ValueMm);
 
     private void DrawSide(SkirtQuarter quarter)
     {

@@ -43,7 +43,7 @@ public class TextOutputTests
 
         Assert.Equal(report.Findings.Count + 2, rows.Length);
         Assert.Equal(string.Empty, rows[^1]);
-        Assert.All(rows.Skip(1).SkipLast(1), row => Assert.Matches(@"^[a-z0-9_]+,(back|front|block)(,-?\d+\.\d{6}){3},(true|false)$", row));
+        Assert.All(rows.Skip(1).SkipLast(1), row => Assert.Matches(@"^[a-z0-9_]+,(back|front|block)(,-?\d+\.\d{6}){3},(true|false|advice)$", row));
         Assert.Equal(report.Passed, !rows.Any(row => row.EndsWith(",false")));
     }
 

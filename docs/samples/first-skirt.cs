@@ -16,6 +16,7 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pdf;
 using Pattern.Core.Pieces;
 using UnitsNet;

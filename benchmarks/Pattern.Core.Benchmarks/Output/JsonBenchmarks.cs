@@ -7,6 +7,7 @@ using BenchmarkDotNet.Attributes;
 using Pattern.Core.Blocks;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using UnitsNet.Units;
 

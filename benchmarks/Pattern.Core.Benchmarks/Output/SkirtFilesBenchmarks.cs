@@ -7,6 +7,7 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pdf;
 using Pattern.Core.Pieces;
 using SkiaSharp;

@@ -3,6 +3,7 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using UnitsNet;
 using UnitsNet.Units;

@@ -17,7 +17,7 @@ public sealed class MethodCatalogue
     private MethodCatalogue(DraftingMethod[] methods) => _methods = methods;
 
     /// <summary>The methods that the library brings.</summary>
-    public static MethodCatalogue BuiltIn { get; } = new([BuiltInMethods.Skirt]);
+    public static MethodCatalogue BuiltIn { get; } = new([.. BuiltInMethods.All]);
 
     /// <summary>A catalogue without methods.</summary>
     public static MethodCatalogue Empty { get; } = new([]);

@@ -19,8 +19,8 @@ public readonly struct LayerName : IEquatable<LayerName>
     /// <summary>The levels across the body, with their names.</summary>
     public static LayerName Levels { get; } = new("levels");
 
-    /// <summary>The waistline that the block could have instead.</summary>
-    public static LayerName OtherWaistline { get; } = new("other waistline");
+    /// <summary>How the block could be drafted otherwise, where that was asked for.</summary>
+    public static LayerName Alternatives { get; } = new("alternatives");
 
     /// <summary>The grainlines.</summary>
     public static LayerName Grainlines { get; } = new("grainlines");

@@ -53,8 +53,8 @@ public sealed class LineRole
     /// <summary>The direction of the straight grain.</summary>
     public static LineRole Grain { get; } = new("grainline", 0.5, Ink.Cool);
 
-    /// <summary>The waistline that this block could have instead: dashed.</summary>
-    public static LineRole OtherWaistline { get; } = new("other waistline", 0.35, Ink.Middle, 4, 2.5);
+    /// <summary>A line that the block would have if it were drafted otherwise: dashed.</summary>
+    public static LineRole Alternative { get; } = new("alternative", 0.35, Ink.Middle, 4, 2.5);
 
     /// <summary>A level across the body.</summary>
     public static LineRole Level { get; } = new("level", 0.25, Ink.Quiet);

@@ -12,7 +12,7 @@ internal static class FloorRule
     internal const string Library = "Pattern.Core";
 
     internal static readonly string[] Floors =
-        ["Diagnostics", "Measurement", "Geometry", "Panels", "Drafting", "Blocks", "Styling", "Pieces", "Sizing", "Output"];
+        ["Diagnostics", "Measurement", "Geometry", "Panels", "Drafting", "Blocks", "Styling", "Pieces", "Patterns", "Sizing", "Output"];
 
     internal static IReadOnlyList<string> Violations(IEnumerable<AssemblyReference> references)
         => references.Where(reference => Breaks(reference.FromNamespace, reference.ToNamespace)).Select(reference => reference.ToString()).ToArray();

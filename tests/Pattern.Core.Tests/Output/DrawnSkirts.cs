@@ -50,7 +50,7 @@ internal static class DrawnSkirts
     {
         SkirtBlock block = Draft("default");
         var failure = new Finding("closed waist", "front", FindingKind.Length, FindingRelation.Equal, 203.4, 203.2, 0.01);
-        return new SkirtSheet(block, new CheckReport([.. block.Report.Findings, failure]), new DrawingOptions()).Draw();
+        return new BlockSheet(block, new CheckReport([.. block.Report.Findings, failure]), new DrawingOptions()).Draw();
     }
 
     internal static IEnumerable<TMark> Marks<TMark>(this Drawing drawing)

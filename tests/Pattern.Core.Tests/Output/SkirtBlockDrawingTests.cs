@@ -60,16 +60,35 @@ public class SkirtBlockDrawingTests
     [InlineData("default", Waistline.Level)]
     [InlineData("level", Waistline.Shaped)]
     [InlineData("two darts", Waistline.Level)]
-    public void Draw_OtherWaistline_IsTheWaistOfTheBlockDraftedThatWay(string skirt, Waistline other)
+    public void Draw_AlternativeAskedFor_IsTheWaistOfTheBlockDraftedThatWay(string skirt, Waistline other)
     {
         SkirtBlock block = DrawnSkirts.Draft(skirt);
         SkirtBlock drafted = block.ToBuilder().WithWaistline(other).Draft();
         double expected = drafted.Back.FindEdge(EdgeName.Waist).SewnLength.Millimeters + drafted.Front.FindEdge(EdgeName.Waist).SewnLength.Millimeters;
 
-        PathMark[] lines = [.. block.Draw().Marks<PathMark>(LayerName.OtherWaistline).Where(mark => mark.Role == LineRole.OtherWaistline)];
+        PathMark[] lines = [.. block.Draw(new DrawingOptions { Alternatives = [block.Alternatives[0].Name] }).Marks<PathMark>(LayerName.Alternatives).Where(mark => mark.Role == LineRole.Alternative)];
 
         Assert.Equal(expected, lines.Sum(line => line.Path.Length.Millimeters), 1e-6);
         Assert.All(lines, line => Assert.Null(line.Facts));
+    }
+
+    // Whoever did not ask for it gets no second waistline, and pays for no second draft.
+    [Fact]
+    public void Draw_NoAlternativeAskedFor_DrawsNone() => Assert.False(DrawnSkirts.Draft("default").Draw().TryFindLayer(LayerName.Alternatives, out _));
+
+    // A waist of 44 in on a hip of 42 in: both sides lean outward, so the panels as drafted lie over each other.
+    [Fact]
+    public void Draw_PanelsThatOverlap_StandApart()
+    {
+        SkirtBlock block = DrawnSkirts.Draft("waist larger than hip");
+        Assert.True(block.Back.SeamOutline().Bounds.Right > block.Front.SeamOutline().Bounds.Left);
+
+        PathMark[] seams = [.. block.Draw().Marks<PathMark>(LayerName.SeamLines)];
+
+        double back = seams.Where(seam => seam.Facts!.Panel == PanelName.Back).Max(seam => seam.Bounds.Right.Millimeters);
+        double front = seams.Where(seam => seam.Facts!.Panel == PanelName.Front).Min(seam => seam.Bounds.Left.Millimeters);
+        Assert.True(front > back + 20, $"{front} {back}");
+        Assert.Equal(block.Front.SeamOutline().Length.Millimeters, seams.Where(seam => seam.Facts!.Panel == PanelName.Front).Sum(seam => seam.Path.Length.Millimeters), 1e-6);
     }
 
     [Theory]
@@ -175,7 +194,7 @@ public class SkirtBlockDrawingTests
     [Fact]
     public void LineRoles_OnOneSheet_DifferInWeightOrDash()
     {
-        LineRole[] roles = [LineRole.Seam, LineRole.DartLeg, LineRole.Fold, LineRole.OtherWaistline, LineRole.Level, LineRole.Frame, LineRole.Construction, LineRole.HandDrawn, LineRole.Grain];
+        LineRole[] roles = [LineRole.Seam, LineRole.DartLeg, LineRole.Fold, LineRole.Alternative, LineRole.Level, LineRole.Frame, LineRole.Construction, LineRole.HandDrawn, LineRole.Grain];
 
         Assert.Equal(roles.Length, roles.Select(role => (role.Weight.Millimeters, string.Join(" ", role.Dashes))).Distinct().Count());
         Assert.All(roles, role => Assert.True(role == LineRole.Seam || role.Weight < LineRole.Seam.Weight));

@@ -6,6 +6,7 @@ using FsCheck.Fluent;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
 using static Pattern.Core.Tests.Pieces.SamplePieces;

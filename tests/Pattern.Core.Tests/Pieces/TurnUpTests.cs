@@ -6,6 +6,7 @@ using NetTopologySuite.Geometries;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
 using UnitsNet;

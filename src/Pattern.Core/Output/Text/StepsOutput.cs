@@ -2,37 +2,42 @@ using System;
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using System.IO;
+using System.Linq;
 using System.Text;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
-using UnitsNet;
 
 namespace Pattern.Core.Output;
 
-/// <summary>Skirt blocks as a sheet of steps to draft by.</summary>
+/// <summary>Blocks as a sheet of steps to draft by.</summary>
 public static class StepsOutput
 {
     // Truing moves things by less than a tape shows.
     private const string Hundredths = "0.00";
+    private const double ShownMm = 0.005;
 
-    /// <summary>The whole draft in words: measurements, shaping, every step with its working, what rounding to the tape and truing do, and the proof.</summary>
+    /// <summary>The whole draft in words: measurements, settings, what tables said, every step with its working, what rounding to the tape and truing do, and the proof.</summary>
     /// <param name="block">The block.</param>
     /// <param name="tape">The finest mark of the tape that the steps are read off. A figure that it cannot show exactly carries a <c>~</c>.</param>
     [Pure]
-    public static string ToStepsText(this SkirtBlock block, TapeStep tape)
+    public static string ToStepsText(this Block block, TapeStep tape)
     {
         Guard.NotNull(block, nameof(block));
         var text = new StringBuilder(8 * 1024);
-        string title = block.Body.Name is { } name ? "Skirt block for " + OneLine(name) : "Skirt block";
+        string title = OneLine(block.Title);
         Line(text, title);
         Line(text, new string('=', title.Length));
         WriteMeasurements(text, block, tape);
         WriteSteps(text, block, tape);
-        WriteTape(text, block, tape);
-        WriteTruing(text, block);
+        if (block.TruingChanges.Count > 0)
+        {
+            WriteTape(text, block, tape);
+            WriteTruing(text, block);
+        }
+
         Heading(text, "Checks");
         return text.Append(block.Report).ToString();
     }
@@ -40,42 +45,50 @@ public static class StepsOutput
     /// <summary>The whole draft in words, read off the tape that suits the unit of the body measurements.</summary>
     /// <param name="block">The block.</param>
     [Pure]
-    public static string ToStepsText(this SkirtBlock block) => block.ToStepsText(TapeStep.For(Guard.NotNull(block, nameof(block)).Body.Unit));
+    public static string ToStepsText(this Block block) => block.ToStepsText(TapeStep.For(Guard.NotNull(block, nameof(block)).Body.Unit));
 
     /// <summary>Writes the whole draft in words to a file, as a whole or not at all.</summary>
     /// <param name="block">The block.</param>
     /// <param name="path">The file; an older one is replaced at the very end, and stays as it was where anything goes wrong.</param>
     /// <param name="tape">The finest mark of the tape that the steps are read off.</param>
     /// <exception cref="IOException">The file cannot be written.</exception>
-    public static void SaveSteps(this SkirtBlock block, string path, TapeStep tape)
+    public static void SaveSteps(this Block block, string path, TapeStep tape)
     {
         Guard.Name(path, nameof(path));
         WholeFiles.Write(path, block.ToStepsText(tape));
     }
 
-    private static void WriteMeasurements(StringBuilder text, SkirtBlock block, TapeStep tape)
+    private static void WriteMeasurements(StringBuilder text, Block block, TapeStep tape)
     {
         var figures = new TapeFigures(tape, TapeStyle.Plain);
         Heading(text, "Measurements");
-        foreach (KeyValuePair<BodyMeasurement, Length> entry in block.Body)
+        foreach ((string label, string value) in BlockRows.Measurements(block, figures).Concat(BlockRows.Settings(block, figures)))
         {
-            Row(text, entry.Key.Term, figures.Of(entry.Value.Millimeters));
+            Row(text, label, OneLine(value));
         }
 
-        Row(text, "waist ease", figures.Of(block.WaistEase.Millimeters));
-        Row(text, "hip ease", figures.Of(block.HipEase.Millimeters));
-        Row(text, "skirt length", figures.Of(block.SkirtLength.Millimeters));
-        Row(text, "waistline", block.Waistline switch { Waistline.Shaped => "shaped, for a skirt", Waistline.LoweredBack => "lowered at the back, for a skirt", _ => "level, for a dress" });
-
-        Heading(text, "Shaping: " + OneLine(block.Shaping.Describe(tape)));
-        foreach (WorkedLength length in new[] { block.Shaping.BackWider, block.Shaping.FrontDartIntake, block.Shaping.BackDartIntake, block.Shaping.FrontDrop })
+        foreach (string remark in block.Remarks)
         {
-            Row(text, length.Name ?? string.Empty, length.Describe(tape));
+            Line(text, OneLine(remark));
+        }
+
+        foreach (KeyValuePair<string, TableReading> reading in block.Method.Readings)
+        {
+            Heading(text, char.ToUpperInvariant(reading.Key[0]) + reading.Key.Substring(1) + ": " + OneLine(reading.Value.Describe(tape)));
+            foreach (WorkedLength length in reading.Value.Figures)
+            {
+                Row(text, length.Name ?? string.Empty, length.Describe(tape));
+            }
         }
     }
 
-    private static void WriteSteps(StringBuilder text, SkirtBlock block, TapeStep tape)
+    private static void WriteSteps(StringBuilder text, Block block, TapeStep tape)
     {
+        if (block.Steps.Count == 0)
+        {
+            return;
+        }
+
         Heading(text, "Steps");
         foreach (Step step in block.Steps)
         {
@@ -83,7 +96,7 @@ public static class StepsOutput
         }
     }
 
-    private static void WriteTape(StringBuilder text, SkirtBlock block, TapeStep tape)
+    private static void WriteTape(StringBuilder text, Block block, TapeStep tape)
     {
         Heading(text, FormattableString.Invariant($"What rounding every distance to {tape} does to the hand draft, all together"));
         foreach (Finding effect in block.ReadOffTape(tape))
@@ -93,10 +106,10 @@ public static class StepsOutput
         }
     }
 
-    private static void WriteTruing(StringBuilder text, SkirtBlock block)
+    private static void WriteTruing(StringBuilder text, Block block)
     {
         Heading(text, "What truing changed");
-        foreach (Finding change in block.TruingChanges)
+        foreach (Finding change in block.TruingChanges.Where(change => !(Math.Abs(change.RawMeasured - change.RawBefore) < ShownMm)))
         {
             Line(text, FormattableString.Invariant(
                 $"{change.Check}, {change.Place}: by hand {Mm(change.RawBefore)}, trued {Mm(change.RawMeasured)}, target {Mm(change.RawTarget)}"));

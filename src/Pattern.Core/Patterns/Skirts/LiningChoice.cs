@@ -1,4 +1,4 @@
-namespace Pattern.Core.Pieces;
+namespace Pattern.Core.Patterns;
 
 /// <summary>Whether a skirt pattern has pieces for a lining.</summary>
 public enum LiningChoice

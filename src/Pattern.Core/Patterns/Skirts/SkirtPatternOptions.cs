@@ -1,8 +1,9 @@
 using System;
 using Pattern.Core.Diagnostics;
+using Pattern.Core.Pieces;
 using UnitsNet;
 
-namespace Pattern.Core.Pieces;
+namespace Pattern.Core.Patterns;
 
 /// <summary>How the pieces of a skirt are made from its block. All defaults are common practice, no source, unless one is named.</summary>
 public sealed record SkirtPatternOptions

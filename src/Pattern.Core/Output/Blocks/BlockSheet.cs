@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -6,39 +7,41 @@ using Pattern.Core.Panels;
 
 namespace Pattern.Core.Output;
 
-/// <summary>Lays out the sheet of one skirt block.</summary>
-internal sealed class SkirtSheet
+/// <summary>Lays out the sheet of one block.</summary>
+internal sealed class BlockSheet
 {
     private const double MarginMm = 14;
     private const double AboveMm = 24;
     private const double BelowMm = 20;
 
-    private readonly SkirtBlock _block;
+    private readonly Block _block;
     private readonly CheckReport _report;
     private readonly DrawingOptions _options;
     private readonly TapeFigures _figures;
-    private readonly SkirtLines _lines;
+    private readonly BlockLayout _layout;
+    private readonly BlockMarks _lines;
 
     /// <summary>The report comes apart from the block so that a test can draw a failed one.</summary>
-    internal SkirtSheet(SkirtBlock block, CheckReport report, DrawingOptions options)
+    internal BlockSheet(Block block, CheckReport report, DrawingOptions options)
     {
         _block = block;
         _report = report;
         _options = options;
         _figures = new TapeFigures(options.Tape ?? TapeStep.For(block.Body.Unit), TapeStyle.Typographic);
-        _lines = new SkirtLines(block);
+        _layout = new BlockLayout(block);
+        _lines = new BlockMarks(_layout, options.Alternatives.Select(block.FindAlternative));
     }
 
     private IEnumerable<List<DrawingMark>> DrawnLines =>
     [
-        _lines.Construction, _lines.Levels, _lines.OtherWaistline, _lines.Grainlines, _lines.Darts, _lines.Seams, _lines.Notches, _lines.Landmarks,
+        _lines.Construction, _lines.Levels, _lines.Alternatives, _lines.Grainlines, _lines.Darts, _lines.Seams, _lines.Notches, _lines.Landmarks,
     ];
 
     internal Drawing Draw()
     {
         BoundingBox content = Content();
-        double left = content.LeftMm - SkirtLabels.RoomLeft(_block) - MarginMm;
-        double right = content.RightMm + SkirtLabels.RoomRight(_block) + MarginMm;
+        double left = content.LeftMm - BlockLabels.Room(_layout, Direction.Left) - MarginMm;
+        double right = content.RightMm + BlockLabels.Room(_layout, Direction.Right) + MarginMm;
         double missing = TitleBlock.LeastWidthMm + (2 * MarginMm) - (right - left);
         if (missing > 0)
         {
@@ -51,7 +54,7 @@ internal sealed class SkirtSheet
         var warnings = new List<DrawingMark>();
         double top = content.TopMm + AboveMm;
         double sheetTop = top + MarginMm;
-        SkirtNotes notes = new(_block, _report, _options, _figures, _lines.LeftOut);
+        BlockNotes notes = new(_block, _report, _options, _figures, _lines.LeftOut);
         double bottom = notes.TitleBlock().Set(left + MarginMm, right - MarginMm, content.BottomMm - BelowMm, titles, squares);
         if (!_report.Passed)
         {
@@ -62,8 +65,10 @@ internal sealed class SkirtSheet
         if (!_report.Passed)
         {
             WarningMarks.Frame(sheet, warnings);
-            WarningMarks.Across(_block.Back.SeamOutline().Bounds, warnings);
-            WarningMarks.Across(_block.Front.SeamOutline().Bounds, warnings);
+            foreach (Panel panel in _layout.Panels)
+            {
+                WarningMarks.Across(panel.SeamOutline().Bounds, warnings);
+            }
         }
 
         var placer = new LabelPlacer(new BoundingBox(left + (MarginMm / 2), bottom, right - (MarginMm / 2), sheetTop - (MarginMm / 2)));
@@ -75,13 +80,13 @@ internal sealed class SkirtSheet
         titles.ForEach(placer.Avoid);
         squares.ForEach(placer.Avoid);
         var names = new List<DrawingMark>();
-        new SkirtLabels(_block, _figures, placer).Place(_lines, names);
+        new BlockLabels(_layout, _figures, placer).Place(_lines, names);
 
         var layers = new List<DrawingLayer>();
         Add(layers, LayerName.Warning, warnings);
         Add(layers, LayerName.Construction, _lines.Construction);
         Add(layers, LayerName.Levels, _lines.Levels);
-        Add(layers, LayerName.OtherWaistline, _lines.OtherWaistline);
+        Add(layers, LayerName.Alternatives, _lines.Alternatives);
         Add(layers, LayerName.Grainlines, _lines.Grainlines);
         Add(layers, LayerName.Darts, _lines.Darts);
         Add(layers, LayerName.SeamLines, _lines.Seams);
@@ -95,7 +100,7 @@ internal sealed class SkirtSheet
 
     private BoundingBox Content()
     {
-        BoundingBox box = _block.Back.SeamOutline().Bounds;
+        BoundingBox box = _layout.Panels[0].SeamOutline().Bounds;
         foreach (List<DrawingMark> marks in DrawnLines)
         {
             foreach (DrawingMark mark in marks)

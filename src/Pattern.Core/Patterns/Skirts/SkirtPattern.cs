@@ -7,9 +7,10 @@ using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
 using UnitsNet;
 
-namespace Pattern.Core.Pieces;
+namespace Pattern.Core.Patterns;
 
 /// <summary>Makes all pieces of a plain skirt from its block: front on the fold, back with a zip, straight waistband, and a lining if wanted.</summary>
 /// <example><code>

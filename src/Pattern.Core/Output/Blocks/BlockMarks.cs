@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
@@ -8,28 +9,34 @@ using Pattern.Core.Panels;
 
 namespace Pattern.Core.Output;
 
-/// <summary>All lines and points of a skirt block, as marks.</summary>
-internal sealed class SkirtLines
+/// <summary>All lines and points of a block, as marks.</summary>
+internal sealed class BlockMarks
 {
     private const double NotchMm = 7;
     private const double BetweenNotchesMm = 5;
     private const double LandmarkMm = 1.6;
 
-    internal SkirtLines(SkirtBlock block)
+    internal BlockMarks(BlockLayout layout, IEnumerable<BlockAlternative> alternatives)
     {
-        foreach (BlockLine line in block.Drafted.Lines)
+        foreach (BlockLine line in layout.Lines)
         {
             (line.Role == ConstructionRole.Level ? Levels : Construction).Add(new PathMark(line.Path, RoleOf(line.Role)));
         }
 
-        foreach (Landmark landmark in block.Trued.Landmarks)
+        foreach (Landmark landmark in layout.Landmarks)
         {
             Landmarks.Add(new PointMark(landmark.Position, LandmarkMm, Ink.Middle));
         }
 
-        AddPanel(block.Back);
-        AddPanel(block.Front);
-        AddOtherWaistline(block);
+        foreach (Panel panel in layout.Panels)
+        {
+            AddPanel(panel);
+        }
+
+        foreach (BlockAlternative alternative in alternatives)
+        {
+            Add(alternative, layout);
+        }
     }
 
     internal List<DrawingMark> Seams { get; } = [];
@@ -44,7 +51,10 @@ internal sealed class SkirtLines
 
     internal List<DrawingMark> Levels { get; } = [];
 
-    internal List<DrawingMark> OtherWaistline { get; } = [];
+    internal List<DrawingMark> Alternatives { get; } = [];
+
+    /// <summary>The lines of each alternative that could be drafted, for its name.</summary>
+    internal List<(string Name, PathMark[] Lines)> DrawnAlternatives { get; } = [];
 
     internal List<DrawingMark> Landmarks { get; } = [];
 
@@ -117,27 +127,29 @@ internal sealed class SkirtLines
         }
     }
 
-    private void AddOtherWaistline(SkirtBlock block)
+    private void Add(BlockAlternative alternative, BlockLayout layout)
     {
-        Waistline other = block.Waistline == Waistline.Level ? Waistline.Shaped : Waistline.Level;
-        SkirtBlock drafted;
+        Block drafted;
         try
         {
-            drafted = block.ToBuilder().WithWaistline(other).Draft();
+            drafted = alternative.Draft();
         }
         catch (ConstructionException refusal)
         {
-            LeftOut.Add("The other waistline cannot be drawn. " + refusal.Message);
+            LeftOut.Add(FormattableString.Invariant($"The {alternative.Name} cannot be drawn. {refusal.Message}"));
             return;
         }
 
-        foreach (Panel panel in new[] { drafted.Back, drafted.Front })
-        {
-            foreach (CurvePath stretch in panel.FindEdge(EdgeName.Waist).Stretches)
-            {
-                OtherWaistline.Add(new PathMark(stretch, LineRole.OtherWaistline));
-            }
-        }
+        PathMark[] lines =
+        [
+            .. from panel in drafted.Panels
+               from edge in layout.Beside(panel).Edges
+               where alternative.Edges.Count == 0 || alternative.Edges.Contains(edge.Name)
+               from stretch in edge.Stretches
+               select new PathMark(stretch, LineRole.Alternative),
+        ];
+        Alternatives.AddRange(lines);
+        DrawnAlternatives.Add((alternative.Name, lines));
     }
 
     // The cap runs from leg to leg over the fold: its corner on the line that halves the dart.

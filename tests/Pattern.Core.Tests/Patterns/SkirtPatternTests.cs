@@ -6,13 +6,15 @@ using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
 using Pattern.Core.Tests.Output;
+using Pattern.Core.Tests.Pieces;
 using UnitsNet;
 using static Pattern.Core.Tests.Pieces.SamplePieces;
 
-namespace Pattern.Core.Tests.Pieces;
+namespace Pattern.Core.Tests.Patterns;
 
 public class SkirtPatternTests
 {

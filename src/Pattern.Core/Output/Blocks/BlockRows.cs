@@ -1,0 +1,56 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Pattern.Core.Blocks;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+using UnitsNet;
+
+namespace Pattern.Core.Output;
+
+/// <summary>What a block was made from, label and value, for title block and steps.</summary>
+internal static class BlockRows
+{
+    internal static IEnumerable<(string Label, string Value)> Measurements(Block block, TapeFigures figures)
+    {
+        foreach (KeyValuePair<BodyMeasurement, Length> entry in block.Body)
+        {
+            yield return (entry.Key.Term, figures.Of(entry.Value.Millimeters));
+        }
+    }
+
+    internal static IEnumerable<(string Label, string Value)> Settings(Block block, TapeFigures figures)
+    {
+        foreach (SettingValue setting in block.Method.PrintedSettings.Where(IsOneLine))
+        {
+            bool isNone = setting.IsGiven && setting.Kind == SettingKind.Length && setting.Raw == 0;
+            yield return (setting.Name, isNone ? "none" : setting.IsGiven && setting.Kind == SettingKind.Length ? figures.Of(setting.Raw) : setting.Describe(figures.Usual));
+        }
+    }
+
+    /// <summary>The darts of each panel that has some on an edge, or could: those of one edge share their intake evenly, or are listed.</summary>
+    internal static IEnumerable<(string Label, string Value)> Darts(Block block, TapeFigures figures)
+    {
+        if (block.Panels.Any(panel => panel.Darts.Any()))
+        {
+            foreach (Panel panel in block.Panels)
+            {
+                yield return (panel.Name.Text + " darts", Darts([.. panel.Darts], figures));
+            }
+        }
+    }
+
+    private static string Darts(Dart[] darts, TapeFigures figures)
+    {
+        if (darts.Length == 0)
+        {
+            return "none";
+        }
+
+        string[] intakes = [.. darts.Select(dart => figures.Near(dart.IntakeMm)).Distinct()];
+        return FormattableString.Invariant($"{darts.Length} of {string.Join(", ", intakes)}, {string.Join(", ", darts.Select(dart => figures.Of(dart.LengthMm)))} long");
+    }
+
+    // A table is printed by what was read from it.
+    private static bool IsOneLine(SettingValue setting) => setting.Kind != SettingKind.Text || setting.Text!.IndexOf('\n') < 0;
+}

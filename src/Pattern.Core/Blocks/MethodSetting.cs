@@ -15,6 +15,8 @@ namespace Pattern.Core.Blocks;
 /// </code></example>
 public abstract class MethodSetting
 {
+    private const double RoundingRaw = 1e-9;
+
     private readonly string[] _choices;
 
     private protected MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, SettingValue usualMetric, bool isPrinted)
@@ -122,7 +124,8 @@ public abstract class MethodSetting
         {
             SettingKind.Choice => Array.IndexOf(_choices, value.Text) >= 0,
             SettingKind.Text => true,
-            _ => value.Raw >= LeastRaw && value.Raw <= MostRaw,
+            // Three inches are 76.2 mm, but 3 x 25.4 is a bit less: a bound said in the other unit is within it.
+            _ => value.Raw >= LeastRaw - RoundingRaw && value.Raw <= MostRaw + RoundingRaw,
         };
         if (isRight)
         {

@@ -63,14 +63,21 @@ internal sealed class TitleBlock
             notes.Space(0.8);
         }
 
+        // A method names its settings as it likes: values stand clear of the longest name.
+        double tab = System.Math.Min(rowsWidth / 2, TabMm);
+        foreach ((string label, string _) in Rows)
+        {
+            tab = System.Math.Max(tab, TextWidths.WidthMm(label, TextMm, TextWeight.Regular) + TextMm);
+        }
+
         var rows = new TextColumn(leftMm + notesWidth + GutterMm, rowsWidth, top, marks);
         foreach ((string label, string value) in Rows)
         {
-            rows.WriteRow(label, value, TabMm, TextMm, TextWeight.Regular, Ink.Strong);
+            rows.WriteRow(label, value, tab, TextMm, TextWeight.Regular, Ink.Strong);
         }
 
         rows.Space(1.2);
-        rows.WriteRow(Verdict.Label, Verdict.Value, TabMm, TextMm, TextWeight.Bold, VerdictInk);
+        rows.WriteRow(Verdict.Label, Verdict.Value, tab, TextMm, TextWeight.Bold, VerdictInk);
 
         double squaresLeft = rightMm - TestSquares.WidthMm;
         TestSquares.Draw(squaresLeft, top, squares);

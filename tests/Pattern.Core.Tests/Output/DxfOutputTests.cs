@@ -10,6 +10,7 @@ using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
 using Pattern.Core.Tests.Pieces;

@@ -5,6 +5,7 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
 using UnitsNet;

@@ -10,6 +10,7 @@ using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -214,6 +215,21 @@ public class SkirtCustomsTests
         Assert.Equal(15, block.Back.Darts.First().Length.Centimeters, 1e-9);
         Assert.Equal(2.5, SkirtBlock.For(Centimetres(80, 100)).Fitted().Draft().Fit.SideHem.Centimeters, 1e-9);
         Assert.Equal(1.2, SkirtBlock.For(Centimetres(80, 100)).Fitted().Draft().Fit.CentreBackWaist.Centimeters, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(80, 100, 164, 40, 180)]
+    [InlineData(51, 61, 110, 40, 120)]
+    public void From_BodyInCentimetres_CutsPiecesByThatTape(double waist, double hip, double stature, double hemMm, double zipMm)
+    {
+        SkirtBlock block = SkirtBlock.For(Centimetres(waist, hip).With(BodyMeasurement.Stature, Length.FromCentimeters(stature))).WithLength(Length.FromCentimeters(40)).Draft();
+        PatternPiece back = SkirtPattern.From(block).Pieces.First(piece => piece.Name.Text == "back");
+
+        Assert.Equal(hemMm, back.FindEdge(EdgeName.Hem).Allowance.Millimeters, 1e-9);
+        Assert.Equal(12, back.FindEdge(EdgeName.SideSeam).Allowance.Millimeters, 1e-9);
+        CurvePath centre = back.Panel.FindEdge(EdgeName.Centre).Stretches[0];
+        Notch stop = back.Panel.Notches.First(notch => notch.Edge == EdgeName.Centre && notch.Count == 1);
+        Assert.Equal(zipMm, (centre.Length - centre.LengthTo(centre.ClosestTo(stop.Position))).Millimeters, 1e-3);
     }
 
     private static SkirtBlockBuilder Said(SkirtBlockBuilder builder) => builder

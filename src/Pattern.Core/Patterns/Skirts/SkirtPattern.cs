@@ -49,7 +49,7 @@ public static class SkirtPattern
     public static PieceSet From(SkirtBlock block, SkirtPatternOptions options)
     {
         Guard.NotNull(block, nameof(block));
-        Guard.NotNull(options, nameof(options));
+        options = Guard.NotNull(options, nameof(options)).FilledFor(TapeStep.For(block.Body.Unit).IsMetric, block.Levels.UpperHipMm);
         PatternPiece front = Front(block.Front, options);
         PatternPiece back = Back(block.Back, block, options);
         var pieces = new List<PatternPiece>
@@ -60,9 +60,8 @@ public static class SkirtPattern
         };
         if (options.Lining == LiningChoice.Loose)
         {
-            bool isMetric = TapeStep.For(block.Body.Unit).IsMetric;
-            double shorter = options.ShorterMm ?? (isMetric ? 25 : 25.4);
-            double hem = options.LiningHemMm ?? (isMetric ? 25 : 25.4);
+            double shorter = options.ShorterMm!.Value;
+            double hem = options.LiningHemMm!.Value;
             string words = $"turn up {FiguresOf(hem / 2, block)} twice; hangs {FiguresOf(shorter, block)} shorter than the skirt";
             pieces.Add(Lining(Front(Shortened(block.Front, shorter), options), hem, words).Cut(1, ClothName.Lining));
             pieces.Add(Lining(WithZip(Back(Shortened(block.Back, shorter), block, options), options.ZipMm), hem, words).Cut(2, ClothName.Lining));

@@ -11,51 +11,51 @@ public sealed record SkirtPatternOptions
     private readonly LiningChoice _lining;
 
     /// <summary>The allowance of side seams and waist, and of the waistband.</summary>
-    /// <value>Default 1/2 in.</value>
+    /// <value>Default 1/2 in; 1.2 cm for a body in metric units.</value>
     public Length SeamAllowance
     {
         get => Length.FromMillimeters(SeamMm);
-        init => SeamMm = Guard.Millimetres(value, 0, 100, nameof(SeamAllowance));
+        init => GivenSeamMm = Guard.Millimetres(value, 0, 100, nameof(SeamAllowance));
     }
 
     /// <summary>What is turned up at the hem.</summary>
-    /// <value>Default 1 1/2 in. The American Sewing Guild ("How Deep Is That Hem", 2025-09-12) gives 2 to 3 in for a straight or A-line skirt.</value>
+    /// <value>Default 1 1/2 in; 4 cm for a body in metric units. The American Sewing Guild ("How Deep Is That Hem", 2025-09-12) gives 2 to 3 in for a straight or A-line skirt.</value>
     public Length HemAllowance
     {
         get => Length.FromMillimeters(HemMm);
-        init => HemMm = Guard.Millimetres(value, 0, 200, nameof(HemAllowance));
+        init => GivenHemMm = Guard.Millimetres(value, 0, 200, nameof(HemAllowance));
     }
 
     /// <summary>The allowance of the centre back, which takes the zip.</summary>
-    /// <value>Default 1 in.</value>
+    /// <value>Default 1 in; 2.5 cm for a body in metric units.</value>
     public Length ZipAllowance
     {
         get => Length.FromMillimeters(ZipAllowanceMm);
-        init => ZipAllowanceMm = Guard.Millimetres(value, 0, 100, nameof(ZipAllowance));
+        init => GivenZipAllowanceMm = Guard.Millimetres(value, 0, 100, nameof(ZipAllowance));
     }
 
     /// <summary>From the waist seam down the centre back to the stop of the zip.</summary>
-    /// <value>Default 7 in.</value>
+    /// <value>Default 7 in, 18 cm for a body in metric units; no more than nine tenths of the upper hip depth, on a small body.</value>
     public Length ZipLength
     {
         get => Length.FromMillimeters(ZipMm);
-        init => ZipMm = Guard.Millimetres(value, 10, 600, nameof(ZipLength));
+        init => GivenZipMm = Guard.Millimetres(value, 10, 600, nameof(ZipLength));
     }
 
     /// <summary>How wide the finished waistband is; it is cut twice as wide and folded.</summary>
-    /// <value>Default 1 1/4 in.</value>
+    /// <value>Default 1 1/4 in; 3 cm for a body in metric units.</value>
     public Length WaistbandWidth
     {
         get => Length.FromMillimeters(BandMm);
-        init => BandMm = Guard.Millimetres(value, 10, 200, nameof(WaistbandWidth));
+        init => GivenBandMm = Guard.Millimetres(value, 10, 200, nameof(WaistbandWidth));
     }
 
     /// <summary>How much longer the waistband is than the closed waist, to button.</summary>
-    /// <value>Default 1 in.</value>
+    /// <value>Default 1 in; 3 cm for a body in metric units.</value>
     public Length WaistbandOverlap
     {
         get => Length.FromMillimeters(OverlapMm);
-        init => OverlapMm = Guard.Millimetres(value, 0, 200, nameof(WaistbandOverlap));
+        init => GivenOverlapMm = Guard.Millimetres(value, 0, 200, nameof(WaistbandOverlap));
     }
 
     /// <summary>Whether there are pieces for a lining.</summary>
@@ -90,19 +90,48 @@ public sealed record SkirtPatternOptions
     public override string ToString() => FormattableString.Invariant(
         $"seams {SeamMm:0.##} mm, hem {HemMm:0.##} mm, zip {ZipMm:0.##} mm in {ZipAllowanceMm:0.##} mm, waistband {BandMm:0.##} mm and {OverlapMm:0.##} mm over, lining {Lining}, {(Label is null ? "no label" : "labels")}");
 
-    internal double SeamMm { get; private init; } = 12.7;
+    internal double SeamMm => GivenSeamMm ?? 12.7;
 
-    internal double HemMm { get; private init; } = 38.1;
+    internal double HemMm => GivenHemMm ?? 38.1;
 
-    internal double ZipAllowanceMm { get; private init; } = 25.4;
+    internal double ZipAllowanceMm => GivenZipAllowanceMm ?? 25.4;
 
-    internal double ZipMm { get; private init; } = 177.8;
+    internal double ZipMm => GivenZipMm ?? 177.8;
 
-    internal double BandMm { get; private init; } = 31.75;
+    internal double BandMm => GivenBandMm ?? 31.75;
 
-    internal double OverlapMm { get; private init; } = 25.4;
+    internal double OverlapMm => GivenOverlapMm ?? 25.4;
 
     internal double? ShorterMm { get; private init; }
 
     internal double? LiningHemMm { get; private init; }
+
+    private double? GivenSeamMm { get; init; }
+
+    private double? GivenHemMm { get; init; }
+
+    private double? GivenZipAllowanceMm { get; init; }
+
+    private double? GivenZipMm { get; init; }
+
+    private double? GivenBandMm { get; init; }
+
+    private double? GivenOverlapMm { get; init; }
+
+    /// <summary>The same with everything said that was left out: round figures on the tape of the body, and a zip that a small body has room for.</summary>
+    internal SkirtPatternOptions FilledFor(bool isMetric, double upperHipMm)
+    {
+        const double MostOfUpperHip = 0.9;
+        double markMm = isMetric ? 10 : 12.7;
+        double roomMm = Math.Max(markMm, Math.Floor(upperHipMm * MostOfUpperHip / markMm) * markMm);
+        SkirtPatternOptions filled = this with { GivenZipMm = GivenZipMm ?? Math.Min(isMetric ? 180 : ZipMm, roomMm), ShorterMm = ShorterMm ?? (isMetric ? 25 : 25.4), LiningHemMm = LiningHemMm ?? (isMetric ? 25 : 25.4) };
+        return !isMetric ? filled : filled with
+        {
+            GivenSeamMm = GivenSeamMm ?? 12,
+            GivenHemMm = GivenHemMm ?? 40,
+            GivenZipAllowanceMm = GivenZipAllowanceMm ?? 25,
+            GivenBandMm = GivenBandMm ?? 30,
+            GivenOverlapMm = GivenOverlapMm ?? 30,
+        };
+    }
 }

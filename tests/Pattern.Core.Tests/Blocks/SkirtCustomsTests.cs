@@ -10,6 +10,7 @@ using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using UnitsNet;
 using UnitsNet.Units;

@@ -107,6 +107,21 @@ public enum DiagnosticCode
     /// <summary>A seam over a part of an edge would have to end elsewhere, and nothing marks that end.</summary>
     SeamEndFixed = 2109,
 
+    /// <summary>Truing was asked for conditions that contradict each other within the limits.</summary>
+    ConditionsContradict = 2110,
+
+    /// <summary>An arc would have to bend for truing.</summary>
+    ArcWouldBend = 2111,
+
+    /// <summary>An edge has no notch of that number.</summary>
+    NotchMissing = 2112,
+
+    /// <summary>A plan has no condition of that name that asks for a length.</summary>
+    ConditionUnknown = 2113,
+
+    /// <summary>Something cannot move in that way.</summary>
+    MoveNotOfItsKind = 2114,
+
     /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
     PanelNotRigid = 2018,
 

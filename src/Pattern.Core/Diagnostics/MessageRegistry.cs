@@ -53,6 +53,11 @@ internal static class MessageRegistry
         [DiagnosticCode.LinesNotJoined] = (Severity.Error, "The lines {0} and {1} do not meet at one end of a seam of the plan. Name edges that lie next to both edges of a seam."),
         [DiagnosticCode.TruingTakesTooMuch] = (Severity.Error, "Truing would take {0} off the {1} of edge {2} on panel {3}, whose last stretch there is {4} long. Let the other edge of the seam give way, or hold another mark."),
         [DiagnosticCode.SeamEndFixed] = (Severity.Error, "The seam {0} ends at a fixed place on edge {1} of panel {2}, and would have to become {3} longer there. Mark that place with a notch, or let the other edge give way."),
+        [DiagnosticCode.ConditionsContradict] = (Severity.Error, "These conditions contradict each other: {0}. At its limit stands: {1}. Leave one of them out, or allow more room."),
+        [DiagnosticCode.ArcWouldBend] = (Severity.Error, "Edge {0} of panel {1} has an arc that would have to bend. Draw it as a curve, or let its ends stay."),
+        [DiagnosticCode.NotchMissing] = (Severity.Error, "There is no notch {0} on edge {1} of panel {2}; it has {3}. Ask for one of these, counted from 1."),
+        [DiagnosticCode.ConditionUnknown] = (Severity.Error, "No condition named \"{0}\" asks for a length; those that do are {1}. Ask for one of these."),
+        [DiagnosticCode.MoveNotOfItsKind] = (Severity.Error, "The {0} cannot be told {1}. Only corners and darts move along a line, only corners along a curve, and only a bend keeps its directions."),
         [DiagnosticCode.PanelMissing] = (Severity.Error, "There is no panel {0} among {1}. Ask for one of these."),
 
         [DiagnosticCode.ClothUnitUnknown] = (Severity.Error, "{0} is {1}, which cloth is not measured in. Use inch, foot, yard, millimetre, centimetre or metre."),

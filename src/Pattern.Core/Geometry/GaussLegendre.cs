@@ -68,6 +68,20 @@ internal static class GaussLegendre
     /// <summary>The number of points of a rule.</summary>
     internal static int Points(int rule) => 2 * (Offsets[rule + 1] - Offsets[rule]);
 
+    /// <summary>A node of a rule: the positive ones first, then their mirrors.</summary>
+    internal static double Node(int rule, int index)
+    {
+        int half = Offsets[rule + 1] - Offsets[rule];
+        return index < half ? Nodes[Offsets[rule] + index] : -Nodes[Offsets[rule] + index - half];
+    }
+
+    /// <summary>The weight of a node of a rule.</summary>
+    internal static double Weight(int rule, int index)
+    {
+        int half = Offsets[rule + 1] - Offsets[rule];
+        return Weights[Offsets[rule] + (index < half ? index : index - half)];
+    }
+
     /// <summary>Integrates the speed |e0 + e1 x + e2 x^2| of a plane curve over x from -1 to 1.</summary>
     /// <remarks>Both of a pair of mirrored nodes share the even and the odd part, so that a pair costs little more than one.</remarks>
     internal static double Speed(int rule, double ex0, double ex1, double ex2, double ey0, double ey1, double ey2)

@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.Contracts;
 
 namespace Pattern.Core.Panels;
 
@@ -17,10 +18,21 @@ public readonly struct EdgeOf : IEquatable<EdgeOf>
     /// <summary>The edge on it.</summary>
     public EdgeName EdgeName { get; }
 
+    /// <summary>The corner where the edge begins.</summary>
+    public CornerOf AtStart => new(this, EdgeEnd.Start);
+
+    /// <summary>The corner where the edge ends.</summary>
+    public CornerOf AtEnd => new(this, EdgeEnd.End);
+
     /// <summary>Names an edge of a panel. Neither has to exist yet.</summary>
     /// <param name="panel">The panel.</param>
     /// <param name="edge">The edge on it.</param>
     public static EdgeOf Panel(PanelName panel, EdgeName edge) => new(panel, edge);
+
+    /// <summary>A dart on the edge, by its number in the order of the edge, from 1.</summary>
+    /// <param name="number">1 or more.</param>
+    [Pure]
+    public DartOf Dart(int number) => new(PanelName, EdgeName.Dart(number));
 
     /// <inheritdoc/>
     public bool Equals(EdgeOf other) => PanelName == other.PanelName && EdgeName == other.EdgeName;

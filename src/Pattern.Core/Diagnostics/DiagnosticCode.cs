@@ -122,6 +122,9 @@ public enum DiagnosticCode
     /// <summary>Something cannot move in that way.</summary>
     MoveNotOfItsKind = 2114,
 
+    /// <summary>A construction does not measure as it has to, within its limits.</summary>
+    ConstructionNotMet = 2115,
+
     /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
     PanelNotRigid = 2018,
 

@@ -11,6 +11,9 @@ internal interface ILeastChangeProblem
     /// <summary>Says by how much each equation is off; false where nothing can be drawn from these unknowns.</summary>
     bool TryMeasure(double[] unknowns, double[] residuals);
 
+    /// <summary>Slopes to begin with where they are not known but well guessed; false where nothing is guessed.</summary>
+    bool TryGuessSlopes(double[] slopes);
+
     /// <summary>How each equation changes with each unknown, where it was measured last: row after row.</summary>
     void Slopes(double[] slopes);
 }

@@ -6,7 +6,7 @@ namespace Pattern.Core.Geometry;
 /// <content>The way round: least squares by Levenberg and Marquardt, for equations that the straight way did not meet.</content>
 internal sealed partial class LeastChange
 {
-    private const int MostDampedSteps = 80;
+    private const int MostDampedSteps = 60;
 
     /// <summary>Goes, from the beginning again, where the equations are off by least in squares; whether they hold there.</summary>
     /// <remarks>Where they contradict each other this is the compromise that a report speaks of: each is off by a share.</remarks>
@@ -51,7 +51,7 @@ internal sealed partial class LeastChange
                 Learn();
             }
 
-            if (left > off * (1 - 1e-9))
+            if (left > off * (1 - 1e-8))
             {
                 break;
             }

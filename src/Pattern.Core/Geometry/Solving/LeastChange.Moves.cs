@@ -224,8 +224,10 @@ internal sealed partial class LeastChange
             _fresh = false;
         }
 
+        // Accepted is what was drawn last.
         Array.Copy(_trial, Found, _unknowns);
         Array.Copy(_trialResidual, Residuals, _equations);
+        FoundIsDrawn = true;
         if (_problem.KnowsSlopes)
         {
             _problem.Slopes(_slopes);
@@ -283,6 +285,21 @@ internal sealed partial class LeastChange
         FindMove(_pace);
     }
 
+    private void Begin()
+    {
+        if (_begins && !_problem.KnowsSlopes && _problem.TryGuessSlopes(_slopes))
+        {
+            _fresh = false;
+            Scale();
+        }
+        else
+        {
+            Learn();
+        }
+
+        _begins = false;
+    }
+
     /// <summary>Slopes afresh, where the unknowns stand.</summary>
     private void Learn()
     {
@@ -333,6 +350,7 @@ internal sealed partial class LeastChange
     private bool Measures(double[] unknowns, double[] residuals)
     {
         Drawings++;
+        FoundIsDrawn = ReferenceEquals(unknowns, Found);
         if (!_problem.TryMeasure(unknowns, residuals))
         {
             return false;

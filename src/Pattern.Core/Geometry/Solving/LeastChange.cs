@@ -33,7 +33,7 @@ internal sealed partial class LeastChange
     private const int Settling = 15;
 
     // Without a better residual for so many steps the equations contradict each other, here at least.
-    private const int Patience = 24;
+    private const int Patience = 12;
     private const int RoundsOfLimits = 12;
     private const double DifferenceMm = 1e-4;
 
@@ -62,6 +62,7 @@ internal sealed partial class LeastChange
     private double _pace;
     private bool _fresh;
     private bool _hasLast;
+    private bool _begins;
 
     internal LeastChange(int unknowns, int equations)
     {
@@ -121,6 +122,9 @@ internal sealed partial class LeastChange
     /// <summary>How often the last search drew and measured.</summary>
     internal int Drawings { get; private set; }
 
+    /// <summary>Whether what was drawn last is what was found, and not a trial.</summary>
+    internal bool FoundIsDrawn { get; private set; }
+
     /// <summary>Searches.</summary>
     internal LeastChangeEnd Solve(ILeastChangeProblem problem)
     {
@@ -153,6 +157,7 @@ internal sealed partial class LeastChange
             return LeastChangeEnd.Unchanged;
         }
 
+        _begins = true;
         LeastChangeEnd end = Search(MostSteps);
         if (end == LeastChangeEnd.NotMet && MeetsDamped())
         {
@@ -185,7 +190,7 @@ internal sealed partial class LeastChange
         _pace = 1;
         _hasLast = false;
         Array.Clear(_side, 0, _unknowns);
-        Learn();
+        Begin();
         double best = double.PositiveInfinity;
         int bestAt = Steps;
         while (Steps < most)

@@ -13,7 +13,7 @@ public sealed class TruingNote
     internal TruingNote(string template, params object[] words)
     {
         Template = template;
-        _words = words;
+        _words = [.. words.Select(word => word is WorkedLength ? word : word.ToString()!)];
     }
 
     /// <summary>The sentence, with a place <c>{0}</c> for each word.</summary>

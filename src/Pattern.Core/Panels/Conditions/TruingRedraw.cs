@@ -142,7 +142,7 @@ internal static class TruingRedraw
         return [.. now.Features.Landmarks.Select(landmark =>
         {
             int dart = Array.FindIndex(before, d => d.Apex.DistanceMm(landmark.Position) < OnPointMm);
-            return dart < 0 ? landmark : new Landmark(landmark.Name, after[dart].Apex);
+            return dart < 0 ? landmark : landmark.At(after[dart].Apex);
         })];
     }
 }

@@ -153,6 +153,8 @@ internal sealed partial class TruingRoom : ILeastChangeProblem
         return true;
     }
 
+    bool ILeastChangeProblem.TryGuessSlopes(double[] slopes) => false;
+
     void ILeastChangeProblem.Slopes(double[] slopes)
     {
         int unknowns = _layout.Unknowns.Length;

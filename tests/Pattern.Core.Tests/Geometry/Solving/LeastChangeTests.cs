@@ -297,6 +297,8 @@ public class LeastChangeTests
             return true;
         }
 
+        public bool TryGuessSlopes(double[] into) => false;
+
         public void Slopes(double[] into) => slopes(_last, into);
     }
 }

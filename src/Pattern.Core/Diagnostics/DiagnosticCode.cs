@@ -125,6 +125,9 @@ public enum DiagnosticCode
     /// <summary>A construction does not measure as it has to, within its limits.</summary>
     ConstructionNotMet = 2115,
 
+    /// <summary>A dart does not meet the edge that is swept across it.</summary>
+    DartMissesSweep = 2116,
+
     /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
     PanelNotRigid = 2018,
 

@@ -57,6 +57,7 @@ internal static class MessageRegistry
         [DiagnosticCode.ArcWouldBend] = (Severity.Error, "Edge {0} of panel {1} has an arc that would have to bend. Draw it as a curve, or let its ends stay."),
         [DiagnosticCode.NotchMissing] = (Severity.Error, "There is no notch {0} on edge {1} of panel {2}; it has {3}. Ask for one of these, counted from 1."),
         [DiagnosticCode.ConditionUnknown] = (Severity.Error, "No condition named \"{0}\" asks for a length; those that do are {1}. Ask for one of these."),
+        [DiagnosticCode.DartMissesSweep] = (Severity.Error, "A dart does not meet edge {0} on its way. Place it between the ends of the edge, or make it narrower."),
         [DiagnosticCode.ConstructionNotMet] = (Severity.Error, "The {0} cannot be drawn as asked: {1}. At its limit stands: {2}. Ask for another measure, or allow more room."),
         [DiagnosticCode.MoveNotOfItsKind] = (Severity.Error, "The {0} cannot be told {1}. Only corners and darts move along a line, only corners along a curve, and only a bend keeps its directions."),
         [DiagnosticCode.PanelMissing] = (Severity.Error, "There is no panel {0} among {1}. Ask for one of these."),

@@ -7,7 +7,7 @@ using Pattern.Core.Panels;
 namespace Pattern.Core.Drafting;
 
 /// <summary>One thing that was done to the draft, with the arithmetic behind it and what it drew. The block is built by its steps.</summary>
-/// <remarks>Immutable. The sheet records it: a verb its own, <see cref="DraftingSheet.Note"/> a sentence of your own.</remarks>
+/// <remarks>Immutable. The sheet records it: a verb its own, <see cref="DraftingSheet.Note(string, StepWord[])"/> a sentence of your own.</remarks>
 public sealed class Step
 {
     private readonly DraftingSheet _sheet;

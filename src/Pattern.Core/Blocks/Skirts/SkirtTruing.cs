@@ -27,9 +27,9 @@ internal sealed class SkirtTruing
         Record();
     }
 
-    internal WaistTruing BackWaist { get; }
+    internal SkirtWaist BackWaist { get; }
 
-    internal WaistTruing FrontWaist { get; }
+    internal SkirtWaist FrontWaist { get; }
 
     internal Panel Back { get; }
 
@@ -37,7 +37,7 @@ internal sealed class SkirtTruing
 
     internal static SkirtTruing True(SkirtDraft draft, BlockDraft block) => new(draft, block);
 
-    private WaistTruing TrueWaist(SkirtQuarter quarter) => WaistTruing.Solve(
+    private SkirtWaist TrueWaist(SkirtQuarter quarter) => SkirtWaist.Solve(
         new WaistTarget(
             quarter.Names.Panel.Text,
             quarter.CentreWaist.Position,
@@ -48,7 +48,7 @@ internal sealed class SkirtTruing
             _sideLengthMm),
         quarter.Wedges);
 
-    private Panel ToPanel(SkirtQuarter quarter, WaistTruing waist, int notchCount)
+    private Panel ToPanel(SkirtQuarter quarter, SkirtWaist waist, int notchCount)
     {
         PanelEdge waistEdge = waist.ToEdge(EdgeName.Waist, EdgeRole.Opening);
         foreach (Dart dart in waistEdge.Darts)

@@ -1,5 +1,4 @@
 using System;
-using Pattern.Core.Diagnostics;
 
 namespace Pattern.Core.Geometry;
 

@@ -349,6 +349,11 @@ internal sealed partial class LeastChange
 
     private bool Measures(double[] unknowns, double[] residuals)
     {
+        if (Drawings >= MostDrawings)
+        {
+            return false;
+        }
+
         Drawings++;
         FoundIsDrawn = ReferenceEquals(unknowns, Found);
         if (!_problem.TryMeasure(unknowns, residuals))

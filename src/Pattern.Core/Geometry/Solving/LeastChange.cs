@@ -1,5 +1,4 @@
 using System;
-using Pattern.Core.Diagnostics;
 
 namespace Pattern.Core.Geometry;
 
@@ -115,6 +114,9 @@ internal sealed partial class LeastChange
 
     /// <summary>By how much each equation is off there, asked for or not.</summary>
     internal double[] Residuals { get; }
+
+    /// <summary>A search draws no more often than this: then nothing can be drawn any more.</summary>
+    internal int MostDrawings { get; set; } = int.MaxValue;
 
     /// <summary>How many steps the last search took.</summary>
     internal int Steps { get; private set; }

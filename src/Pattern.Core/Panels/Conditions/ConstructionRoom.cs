@@ -9,6 +9,9 @@ namespace Pattern.Core.Panels;
 /// <summary>The unknowns of one drawing of a construction. Used again for the next, by one thread at a time.</summary>
 internal sealed class ConstructionRoom<TGiven, TDrawn> : ILeastChangeProblem
 {
+    // What is met is met in ten or twenty.
+    private const int MostDrawings = 200;
+
     private readonly Construction<TGiven, TDrawn> _construction;
     private readonly LeastChange _search;
     private TGiven _given = default!;
@@ -18,7 +21,7 @@ internal sealed class ConstructionRoom<TGiven, TDrawn> : ILeastChangeProblem
     internal ConstructionRoom(Construction<TGiven, TDrawn> construction)
     {
         _construction = construction;
-        _search = new LeastChange(construction.Unknowns.Length, construction.Measures.Length);
+        _search = new LeastChange(construction.Unknowns.Length, construction.Measures.Length) { MostDrawings = MostDrawings };
     }
 
     bool ILeastChangeProblem.KnowsSlopes => false;

@@ -8,8 +8,7 @@ namespace Pattern.Core.Panels;
 /// <summary>Draws an edge again with its darts closed, gives it the length asked for by moving one end, and opens it at its darts.</summary>
 /// <remarks>Closed, everything beyond a dart is turned about its apex, so the apexes and the closed legs are fixed lines on the sheet: wherever the new line
 /// crosses such a leg, the dart now begins. Legs are cut back or go on, the wedge stays; so an intake changes with the length of its legs.
-/// <see cref="WaistTruing"/> solves another problem, of a draft and not of a panel: there intakes, dart lengths and both seam lengths are given and the
-/// apexes and the side point follow, so its unknowns are coupled; one after the other they would have to be drawn many times over.</remarks>
+/// <see cref="SweptEdge"/> solves another problem, of a draft and not of a panel: there intakes and dart lengths are given and the apexes follow.</remarks>
 internal sealed class EdgeRedraw
 {
     private const string Step = "truing an edge";

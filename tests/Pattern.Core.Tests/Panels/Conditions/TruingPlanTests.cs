@@ -169,7 +169,7 @@ public class TruingPlanTests
     public void True_BodiceHalves_HoldsAllThatWasAskedAndStaysSo(double noise)
     {
         TruingPlan? plan = null;
-        for (int seed = 0; seed < 100; seed++)
+        for (int seed = 0; seed < 50; seed++)
         {
             var half = new HalfBodice(seed, noise);
             plan = TruingPlan.Empty.MayMove(HalfBodice.Movables()).MustHold(half.Conditions());
@@ -192,7 +192,7 @@ public class TruingPlanTests
     public void TryTrue_PlantedConflicts_AreNamedExactly()
     {
         var random = new Random(7);
-        for (int i = 0; i < 200; i++)
+        for (int i = 0; i < 60; i++)
         {
             var half = new HalfBodice(1000 + i, 3);
             double by = Math.Pow(10, random.Next(-6, 2)) * (random.Next(2) == 0 ? -1 : 1);

@@ -8,6 +8,7 @@ internal static class Conflict
     /// found is the compromise between those that are left.</remarks>
     internal static void Isolate(LeastChange room, ILeastChangeProblem problem)
     {
+        room.OnlyVerdict = true;
         for (int i = 0; i < room.Asked.Length; i++)
         {
             if (room.Asked[i])
@@ -17,6 +18,7 @@ internal static class Conflict
             }
         }
 
+        room.OnlyVerdict = false;
         room.Solve(problem);
     }
 }

@@ -7,6 +7,10 @@ internal sealed partial class LeastChange
 {
     private const int MostDampedSteps = 60;
 
+    // Equations that can hold are met by leaps; three steps in which hardly anything is won end in a compromise.
+    private const double Creeping = 1e-3;
+    private const int MostCreeps = 3;
+
     /// <summary>Goes, from the beginning again, where the equations are off by least in squares; whether they hold there.</summary>
     /// <remarks>Where they contradict each other this is the compromise that a report speaks of: each is off by a share.</remarks>
     private bool MeetsDamped()
@@ -19,6 +23,7 @@ internal sealed partial class LeastChange
         Measures(Found, Residuals);
         Learn();
         double damping = 1e-3;
+        int creeps = 0;
         double[,] normal = new double[_rowCount, _rowCount];
         double[] weights = new double[_rowCount];
         for (int step = 0; step < MostDampedSteps && !IsMet(Residuals); step++)
@@ -50,7 +55,8 @@ internal sealed partial class LeastChange
                 Learn();
             }
 
-            if (left > off * (1 - 1e-8))
+            creeps = left > off * (1 - Creeping) ? creeps + 1 : 0;
+            if (left > off * (1 - 1e-8) || (OnlyVerdict && creeps >= MostCreeps))
             {
                 break;
             }

@@ -115,6 +115,9 @@ internal sealed partial class LeastChange
     /// <summary>By how much each equation is off there, asked for or not.</summary>
     internal double[] Residuals { get; }
 
+    /// <summary>Whether it is only asked if the equations can hold, and not what comes nearest: what creeps is given up sooner.</summary>
+    internal bool OnlyVerdict { get; set; }
+
     /// <summary>A search draws no more often than this: then nothing can be drawn any more.</summary>
     internal int MostDrawings { get; set; } = int.MaxValue;
 
@@ -163,6 +166,11 @@ internal sealed partial class LeastChange
         LeastChangeEnd end = Search(MostSteps);
         if (end == LeastChangeEnd.NotMet && MeetsDamped())
         {
+            if (OnlyVerdict)
+            {
+                return LeastChangeEnd.Met;
+            }
+
             end = Search(Steps + MostSteps);
             end = end == LeastChangeEnd.NotMet && MeetsDamped() ? LeastChangeEnd.Met : end;
         }

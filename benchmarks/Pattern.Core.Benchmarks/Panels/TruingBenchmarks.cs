@@ -62,7 +62,7 @@ public class TruingBenchmarks
     [Benchmark]
     public int SleeveCapFromHeightAndCrown()
     {
-        SleeveCap.Draw(334, out _, out int drawings);
+        SleeveCap.Draw(334, 200, out int drawings);
         return drawings;
     }
 

@@ -151,15 +151,15 @@ public class SkirtDraftBoundTests(ITestOutputHelper output)
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
-    public void WaistTruing_WorkSpent_IsRefused(int mostDrawings)
+    public void SkirtWaist_WorkSpent_IsRefused(int mostDrawings)
     {
         var target = new WaistTarget(
             "back", Point2D.Origin, Direction.Right, new Point2D(265, -203), new Point2D(235, 10), 203, 216);
 
-        ConstructionException e = Assert.Throws<ConstructionException>(() => WaistTruing.Solve(target, [new DartWedge(116, 31, 152)], mostDrawings));
+        ConstructionException e = Assert.Throws<ConstructionException>(() => SkirtWaist.Solve(target, [new DartWedge(116, 31, 152)], mostDrawings));
 
         Assert.Equal(DiagnosticCode.WaistNotTrued, e.Code);
-        Assert.InRange(WaistTruing.Solve(target, [new DartWedge(116, 31, 152)]).Drawings, 3, 50);
+        Assert.InRange(SkirtWaist.Solve(target, [new DartWedge(116, 31, 152)]).Drawings, 3, 50);
     }
 
     // PATTERN_LONG_DRAFTS says how many; `.ci/long` asks for 500,000 of them.

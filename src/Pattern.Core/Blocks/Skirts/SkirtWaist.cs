@@ -60,10 +60,10 @@ internal sealed class SkirtWaist
 
     /// <summary>Finds the waistline that meets the target.</summary>
     /// <exception cref="ConstructionException">No such line: the darts leave no room, or no curve meets the lengths.</exception>
-    internal static SkirtWaist Solve(in WaistTarget target, DartWedge[] wedges)
+    internal static SkirtWaist Solve(in WaistTarget target, DartWedge[] wedges, int mostDrawings = LeastChange.UsualMostDrawings)
     {
         var waist = new SkirtWaist(target, wedges);
-        LeastChangeEnd end = Sweep.Draw(waist, out _, out int drawings);
+        LeastChangeEnd end = Sweep.Draw(waist, mostDrawings, out int drawings);
         waist.Drawings = drawings;
         return end is LeastChangeEnd.Least or LeastChangeEnd.Met or LeastChangeEnd.Unchanged
             ? waist
@@ -82,6 +82,7 @@ internal sealed class SkirtWaist
 
     private bool TryDraw(in ConstructionUnknowns unknowns)
     {
+        SearchWork.Step();
         var end = new Point2D(unknowns.Mm(1), unknowns.Mm(2));
         double turnRad = unknowns.Rad(3);
         if (!IsApart(end, _target.Start) || !Guard.IsFinite(turnRad))

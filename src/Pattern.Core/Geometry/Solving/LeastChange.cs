@@ -28,6 +28,9 @@ internal sealed partial class LeastChange
     /// <summary>A step tries no more drawings than this, each half as far.</summary>
     internal const int MostTrials = 10;
 
+    /// <summary>What is drawn from a few unknowns is drawn no more often than this; what is met is met in ten or twenty.</summary>
+    internal const int UsualMostDrawings = 200;
+
     // The last steps only meet the equations, so that a search that is still on its way to the least change ends in one that holds.
     private const int Settling = 15;
 

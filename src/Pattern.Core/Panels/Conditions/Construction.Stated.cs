@@ -145,12 +145,11 @@ public sealed class Construction<TGiven, TDrawn>
         return outcome.IsMet;
     }
 
-    /// <summary>Draws without an outcome: for a method's own hot path.</summary>
-    internal LeastChangeEnd Draw(TGiven given, out TDrawn? drawn, out int drawings)
+    /// <summary>Draws without an outcome: for a method's own hot path, where what is given keeps what was drawn.</summary>
+    internal LeastChangeEnd Draw(TGiven given, int mostDrawings, out int drawings)
     {
         ConstructionRoom<TGiven, TDrawn> room = _rooms.Rent(this);
-        LeastChangeEnd end = room.Solve(given);
-        drawn = room.Drawn;
+        LeastChangeEnd end = room.Solve(given, mostDrawings);
         drawings = room.Drawings;
         _rooms.Return(room);
         return end;

@@ -9,9 +9,6 @@ namespace Pattern.Core.Panels;
 /// <summary>The unknowns of one drawing of a construction. Used again for the next, by one thread at a time.</summary>
 internal sealed class ConstructionRoom<TGiven, TDrawn> : ILeastChangeProblem
 {
-    // What is met is met in ten or twenty.
-    private const int MostDrawings = 200;
-
     private readonly Construction<TGiven, TDrawn> _construction;
     private readonly LeastChange _search;
     private TGiven _given = default!;
@@ -21,17 +18,16 @@ internal sealed class ConstructionRoom<TGiven, TDrawn> : ILeastChangeProblem
     internal ConstructionRoom(Construction<TGiven, TDrawn> construction)
     {
         _construction = construction;
-        _search = new LeastChange(construction.Unknowns.Length, construction.Measures.Length) { MostDrawings = MostDrawings };
+        _search = new LeastChange(construction.Unknowns.Length, construction.Measures.Length);
     }
 
     bool ILeastChangeProblem.KnowsSlopes => false;
 
-    internal TDrawn? Drawn => _drawn;
-
     internal int Drawings => _search.Drawings;
 
-    internal LeastChangeEnd Solve(TGiven given)
+    internal LeastChangeEnd Solve(TGiven given, int mostDrawings = LeastChange.UsualMostDrawings)
     {
+        _search.MostDrawings = mostDrawings;
         _given = given;
         _drawn = default;
         ConstructionUnknown<TGiven>[] unknowns = _construction.Unknowns;
@@ -49,6 +45,7 @@ internal sealed class ConstructionRoom<TGiven, TDrawn> : ILeastChangeProblem
             TryDraw(_search.Found);
         }
 
+        // The room is kept; what was given is not.
         _given = default!;
         return _end;
     }

@@ -1,4 +1,3 @@
-using System;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 

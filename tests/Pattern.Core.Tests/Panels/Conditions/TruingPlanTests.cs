@@ -3,7 +3,6 @@ using System.Collections.Generic;
 using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;

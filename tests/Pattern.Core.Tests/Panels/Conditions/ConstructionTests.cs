@@ -102,7 +102,10 @@ public class ConstructionTests
         double b = Math.Sqrt(1 - m);
         double c = Math.Sqrt(m);
         double sum = c * c / 2;
-        for (double power = 1; Math.Abs(c) > 1e-17; power *= 2)
+        double power = 1;
+
+        // Digits double each time: eight rounds are more than a double holds. A test for c = 0 might never end: a and b can stay one bit apart.
+        for (int i = 0; i < 8; i++, power *= 2)
         {
             (a, b, c) = ((a + b) / 2, Math.Sqrt(a * b), (a - b) / 2);
             sum += power * c * c;

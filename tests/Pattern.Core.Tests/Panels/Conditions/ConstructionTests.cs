@@ -93,7 +93,8 @@ public class ConstructionTests
         Assert.Equal(45, bow.Draw(200).StartDirection.Angle.Degrees, 1e-8);
     }
 
-    // The complete elliptic integral of the second kind by the arithmetic-geometric mean (Abramowitz and Stegun 17.6), for half a cosine cap.
+    // The complete elliptic integral of the second kind by the arithmetic-geometric mean (Abramowitz and Stegun 17.6), for half a cosine cap. Eight rounds are
+    // more than doubles can tell.
     private static double HalfLengthMm(double heightMm, double widthMm)
     {
         double k = Math.PI * heightMm / (2 * widthMm);

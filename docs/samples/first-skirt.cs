@@ -5,17 +5,21 @@
 //
 //   dotnet run docs/samples/first-skirt.cs
 //   dotnet run docs/samples/first-skirt.cs -- --waist "29 1/2 in" --hip "39 3/4 in" --length "26 in" --paper letter --allowance "5/8 in" --out out
+//   dotnet run docs/samples/first-skirt.cs -- --waist "29 1/2 in" --hip "39 3/4 in" --fitted --waistline level --darts 1,2
 //
 // Exit code 0: drafted, and every check passed. 1: nothing was written, and the message says why. 2: drawn, but a check failed: do not cut.
+// Advice, which is printed apart from the checks, changes no exit code.
 
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.IO;
 using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
+using Pattern.Core.Panels;
 using Pattern.Core.Patterns;
 using Pattern.Core.Pdf;
 using Pattern.Core.Pieces;
@@ -25,9 +29,10 @@ using UnitsNet.Units;
 const string usage = """
     --waist "29 1/2 in"  --hip "39 3/4 in"  --length "26 in"
     [--ease "1 in"]  [--waist-ease "0 in"]  [--table FILE.csv]  [--unit in|cm]
+    [--fitted]  [--waistline shaped|level]  [--darts FRONT,BACK]
     [--allowance "1/2 in"]  [--paper a4|letter|...]  [--out DIR]
     """;
-string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--allowance", "--paper", "--out"];
+string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--waistline", "--darts", "--allowance", "--paper", "--out"];
 
 try
 {
@@ -56,6 +61,11 @@ try
     Console.WriteLine();
     Console.WriteLine("To cut: " + string.Join("; ", pieces.CutList));
     Console.WriteLine("Pieces: " + pieces.Report.Verdict());
+    foreach (Finding advice in pieces.Report.Advice)
+    {
+        Console.WriteLine("Pieces: " + advice);
+    }
+
     Console.WriteLine("Written: " + string.Join(", ", files));
     return block.Report.Passed && pieces.Report.Passed ? 0 : 2;
 }
@@ -81,7 +91,12 @@ SkirtBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
     SkirtBlockBuilder skirt = SkirtBlock.For(body)
         .WithLength(LengthOf("--length", "26 in"))
         .WithHipEase(LengthOf("--ease", "1 in"))
-        .WithWaistEase(LengthOf("--waist-ease", "0 in"));
+        .WithWaistEase(LengthOf("--waist-ease", "0 in"))
+        .WithWaistline(ReadWaistline(asked));
+    skirt = asked.ContainsKey("--fitted") ? skirt.Fitted(SkirtFit.Usual) : skirt;
+    skirt = ReadDarts(asked) is { } darts
+        ? skirt.WithFrontDarts(new DartPlan { Count = darts.Front }).WithBackDarts(new DartPlan { Count = darts.Back })
+        : skirt;
 
     // A table that does not name its unit is read in the one given here, and refused where none is.
     return asked.TryGetValue("--table", out string? table)
@@ -104,6 +119,13 @@ Dictionary<string, string> ReadArguments()
     var asked = new Dictionary<string, string>();
     for (int i = 0; i < args.Length; i += 2)
     {
+        if (args[i] == "--fitted" && asked.TryAdd(args[i], "yes"))
+        {
+            // The one option without a value.
+            i--;
+            continue;
+        }
+
         if (!known.Contains(args[i]) || i + 1 == args.Length || !asked.TryAdd(args[i], args[i + 1]))
         {
             throw new FormatException($"\"{args[i]}\" is unknown, has no value, or is given twice. Use:{Environment.NewLine}{usage}");
@@ -119,3 +141,23 @@ static LengthUnit ReadUnit(Dictionary<string, string> asked) => asked.GetValueOr
     "cm" => LengthUnit.Centimeter,
     string other => throw new FormatException($"\"{other}\" is no unit of this command. Use in or cm."),
 };
+
+static Waistline ReadWaistline(Dictionary<string, string> asked) => asked.GetValueOrDefault("--waistline", "shaped") switch
+{
+    "shaped" => Waistline.Shaped,
+    "level" => Waistline.Level,
+    string other => throw new FormatException($"\"{other}\" is no waistline of this command. Use shaped or level."),
+};
+
+static (int Front, int Back)? ReadDarts(Dictionary<string, string> asked)
+{
+    if (!asked.TryGetValue("--darts", out string? text))
+    {
+        return null;
+    }
+
+    static int? Count(string part) => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count <= DartPlan.MostDarts ? count : null;
+    return text.Split(',') is [string front, string back] && Count(front) is { } inFront && Count(back) is { } behind
+        ? (inFront, behind)
+        : throw new FormatException($"\"{text}\" does not say how many darts. Use FRONT,BACK, each 0 to {DartPlan.MostDarts}, such as 1,2.");
+}

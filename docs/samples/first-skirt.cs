@@ -29,10 +29,10 @@ using UnitsNet.Units;
 const string usage = """
     --waist "29 1/2 in"  --hip "39 3/4 in"  --length "26 in"
     [--ease "1 in"]  [--waist-ease "0 in"]  [--table FILE.csv]  [--unit in|cm]
-    [--fitted]  [--waistline shaped|level]  [--darts FRONT,BACK]
+    [--waist-to-hip "8 in"]  [--fitted]  [--waistline shaped|level]  [--darts FRONT,BACK]
     [--allowance "1/2 in"]  [--paper a4|letter|...]  [--out DIR]
     """;
-string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--waistline", "--darts", "--allowance", "--paper", "--out"];
+string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--waist-to-hip", "--waistline", "--darts", "--allowance", "--paper", "--out"];
 
 try
 {
@@ -86,6 +86,7 @@ SkirtBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
         : body;
     body = asked.TryGetValue("--waist", out string? waist) ? body.With(BodyMeasurement.WaistGirth, waist) : body;
     body = asked.TryGetValue("--hip", out string? hip) ? body.With(BodyMeasurement.HipGirth, hip) : body;
+    body = asked.TryGetValue("--waist-to-hip", out string? depth) ? body.With(BodyMeasurement.WaistToHip, depth) : body;
 
     Length LengthOf(string option, string usual) => Tape.Parse(asked.GetValueOrDefault(option, usual), unit);
     SkirtBlockBuilder skirt = SkirtBlock.For(body)

@@ -97,8 +97,10 @@ public sealed class Step
 
     /// <summary>The step as one would say it at the table, lengths read off the tape.</summary>
     /// <param name="tapeStep">How finely the tape is read, and in which unit.</param>
+    /// <remarks>A step that speaks of a dart reads a tape in inches no more coarsely than in sixteenths: darts are narrow.</remarks>
     public string Describe(TapeStep tapeStep)
     {
+        tapeStep = SpeaksOfDart() ? FineEnough(tapeStep) : tapeStep;
         var text = new StringBuilder();
         int from = 0;
         for (int open = Template.IndexOf('{'); open >= 0; open = Template.IndexOf('{', from))
@@ -110,6 +112,24 @@ public sealed class Step
         }
 
         return text.Append(Template, from, Template.Length - from).ToString();
+    }
+
+    private static TapeStep FineEnough(TapeStep step) => step.IsMetric || step.Parts >= TapeStep.Sixteenth.Parts ? step : TapeStep.Sixteenth;
+
+    private bool SpeaksOfDart()
+    {
+        foreach (LandmarkName name in Landmarks)
+        {
+            foreach (Landmark landmark in _sheet.Landmarks)
+            {
+                if (landmark.Kind is LandmarkKind.DartApex or LandmarkKind.DartMiddle && landmark.Name.Equals(name))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Number and description, read in sixteenths of an inch.</summary>

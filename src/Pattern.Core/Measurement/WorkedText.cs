@@ -1,3 +1,4 @@
+using System;
 using System.Globalization;
 using System.Text;
 
@@ -11,6 +12,10 @@ internal static class WorkedText
     // No reader follows more; deeper parts are printed by their value, so that no working can exhaust the stack.
     private const int DeepestWorking = 100;
 
+    private const int FactorParts = 64;
+    private const int FactorDecimals = 6;
+    private const string FactorFormat = "0.######";
+
     private enum Binding
     {
         Limit,
@@ -18,22 +23,60 @@ internal static class WorkedText
         Part,
     }
 
+    // Marks by which printed figures may miss each other and still be the same figures: the last bits of a double, far below one mark.
+    private const double SameMark = 1e-6;
+
+    /// <summary>The working, its figures at the step; where that would print a sum that is false or round what a mark of the tape shows, at the next finer mark at
+    /// which it does not; where there is none, the result alone.</summary>
     internal static string Describe(WorkedLength length, TapeStep step, TapeStyle style)
     {
-        var writer = new Writer(step, style);
+        TapeStep shown = StepOf(length, step, out bool addsUp);
+        var writer = new Writer(shown, style);
         if (length.First is null)
         {
             writer.WriteLeaf(length);
         }
         else
         {
-            writer.WriteWorking(length, 0);
-            writer.Text.Append(" = ");
+            if (addsUp)
+            {
+                writer.WriteWorking(length, 0);
+                writer.Text.Append(" = ");
+            }
+
             writer.WriteFigure(length.ValueMm);
         }
 
-        return writer.Text.Append(TapeText.UnitSuffix(step, style)).ToString();
+        return writer.Text.Append(TapeText.UnitSuffix(shown, style)).ToString();
     }
+
+    // Exact figures first; else the first mark at which rounded ones add up and none is rounded away to nothing.
+    private static TapeStep StepOf(WorkedLength length, TapeStep step, out bool addsUp)
+    {
+        TapeStep? rounded = null;
+        for (TapeStep? finer = step; finer is { } candidate; finer = Finer(candidate))
+        {
+            var sum = new Sum(candidate);
+            if (sum.AddsUp(length))
+            {
+                if (sum.IsExact)
+                {
+                    addsUp = true;
+                    return candidate;
+                }
+
+                rounded ??= candidate;
+            }
+        }
+
+        addsUp = rounded is not null;
+        return rounded ?? step;
+    }
+
+    // No further than what a hand can lay off: 1/32 in, a tenth of a millimetre.
+    private static TapeStep? Finer(TapeStep step) => step.IsMetric
+        ? step.Parts switch { 1 => TapeStep.HalfMillimeter, 2 => TapeStep.TenthMillimeter, _ => null }
+        : step.Parts switch { 2 => TapeStep.Quarter, 4 => TapeStep.Eighth, 8 => TapeStep.Sixteenth, 16 => TapeStep.ThirtySecond, _ => null };
 
     internal static string WithName(WorkedLength length, TapeStep step, TapeStyle style)
         => length.First is null || length.Name is null ? Describe(length, step, style) : length.Name + ": " + Describe(length, step, style);
@@ -45,6 +88,12 @@ internal static class WorkedText
     /// <summary>A figure without its unit, marked where the step cannot show it exactly.</summary>
     internal static string Figure(double valueMm, TapeStep step, TapeStyle style = TapeStyle.Plain)
         => (Tape.IsOnMark(valueMm, step) ? string.Empty : Rounded) + TapeText.Number(valueMm, step, style);
+
+    private static bool IsFraction(double factor)
+    {
+        double marks = factor * FactorParts;
+        return marks >= 0.0 && marks < 1e9 && marks == Math.Floor(marks);
+    }
 
     private static Binding BindingOf(WorkedLength length) => length switch
     {
@@ -122,11 +171,44 @@ internal static class WorkedText
 
         // Halves to sixty-fourths as a cutter says them: 1 1/2; anything else as a decimal number.
         private void WriteFactor(double factor)
+            => Text.Append(IsFraction(factor) ? TapeText.Mixed((long)(factor * FactorParts), FactorParts, style) : factor.ToString(FactorFormat, CultureInfo.InvariantCulture));
+    }
+
+    /// <summary>The working as a reader would check it: from the figures that are printed, not from those behind them.</summary>
+    private sealed class Sum(TapeStep step)
+    {
+        private bool _losesOne;
+
+        internal bool IsExact { get; private set; } = true;
+
+        internal bool AddsUp(WorkedLength length)
         {
-            const int parts = 64;
-            double marks = factor * parts;
-            bool isFraction = marks >= 0.0 && marks < 1e9 && marks == System.Math.Floor(marks);
-            Text.Append(isFraction ? TapeText.Mixed((long)marks, parts, style) : factor.ToString("0.######", CultureInfo.InvariantCulture));
+            double printed = Printed(length.ValueMm);
+            double worked = length.First is null ? printed : Worked(length, 0);
+            return !_losesOne && Math.Abs(worked - printed) <= SameMark;
         }
+
+        private double Printed(double valueMm)
+        {
+            double marks = Tape.MarksOf(valueMm, step, TapeRounding.Nearest);
+            bool isOnMark = Tape.IsOnMark(valueMm, step);
+            IsExact &= isOnMark;
+            _losesOne |= marks == 0 && !isOnMark;
+            return marks;
+        }
+
+        private double Worked(WorkedLength length, int depth) => length.Operation switch
+        {
+            WorkedOperation.Sum => Operand(length.First!, depth) + Operand(length.Second!, depth),
+            WorkedOperation.Difference => Operand(length.First!, depth) - Operand(length.Second!, depth),
+            WorkedOperation.Product => (IsFraction(length.Factor) ? length.Factor : Math.Round(length.Factor, FactorDecimals)) * Operand(length.First!, depth),
+            WorkedOperation.Quotient => Operand(length.First!, depth) / length.Factor,
+            WorkedOperation.AtMost => Math.Min(Operand(length.First!, depth), Operand(length.Second!, depth)),
+            WorkedOperation.AtLeast => Math.Max(Operand(length.First!, depth), Operand(length.Second!, depth)),
+            _ => Printed(length.ValueMm),
+        };
+
+        private double Operand(WorkedLength operand, int depth)
+            => operand.First is null || operand.Name is not null || depth >= DeepestWorking ? Printed(operand.ValueMm) : Worked(operand, depth + 1);
     }
 }

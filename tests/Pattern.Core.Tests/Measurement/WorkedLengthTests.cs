@@ -25,7 +25,8 @@ public class WorkedLengthTests
         WorkedLength hip = WorkedLength.Measured("hip girth", Length.FromCentimeters(101));
         WorkedLength ease = WorkedLength.Given("hip ease", Length.FromCentimeters(2.5));
 
-        Assert.Equal("1/2 of hip girth 101.0 + 1/2 of hip ease 2.5 = ~51.8 cm", (hip.Half() + ease.Half()).Describe(TapeStep.Millimeter));
+        Assert.Equal("~10.1 cm", WorkedLength.Given(Length.FromCentimeters(10.123)).Describe(TapeStep.Millimeter));
+        Assert.Equal("1/2 of hip girth 101.00 + 1/2 of hip ease 2.50 = 51.75 cm", (hip.Half() + ease.Half()).Describe(TapeStep.Millimeter));
         Assert.Equal("1/2 of hip girth 101.00 + 1/2 of hip ease 2.50 = 51.75 cm", (hip.Half() + ease.Half()).Describe(TapeStep.HalfMillimeter));
     }
 
@@ -35,7 +36,7 @@ public class WorkedLengthTests
         WorkedLength box = (Hip.Half() + Ease.Half()).Named("box width");
         WorkedLength wider = WorkedLength.Given("back wider by", Tape.Inches("1/2"));
 
-        Assert.Equal("1/2 of (box width 20 3/8 - back wider by 1/2) = ~10 in", (box - wider).Half().Describe(TapeStep.Eighth));
+        Assert.Equal("1/2 of (box width 20 3/8 - back wider by 1/2) = 9 15/16 in", (box - wider).Half().Describe(TapeStep.Eighth));
         Assert.Equal("1/2 of (box width 20 3/8 - back wider by 1/2) = 9 15/16 in", (box - wider).Half().Describe(TapeStep.Sixteenth));
     }
 

@@ -141,6 +141,7 @@ internal sealed class SkirtDraft
             quarter.Names.Panel, width, quarterWaist, tableIntake, plan, usualLength, twoAboveMm, Customs, Depths, _options);
         quarter.SideInMm = width.ValueMm - quarter.Shaping.OpenWaistMm;
         SkirtRefusals.RefuseWideWaist(quarter.Names.Panel, width, quarter.Shaping, Depths.UpperHip.ValueMm);
+        SkirtReasons.Say(Sheet, quarter, width, tableIntake, plan, _options);
     }
 
     // Where the waist is larger than the hip the side begins to go out at the lower hip: it leans less.

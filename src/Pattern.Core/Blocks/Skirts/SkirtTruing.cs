@@ -124,30 +124,44 @@ internal sealed class SkirtTruing
         DraftingSheet sheet = _draft.Sheet;
         string name = panel.Name.Text;
         PanelEdge waist = panel.FindEdge(EdgeName.Waist);
+        WorkedLength byHand = WorkedLength.DrawnMm("now", quarter.HandClosedWaistMm);
+        WorkedLength asked = WorkedLength.GivenMm(null, waist.SewnLengthMm());
         sheet.Note(
-            "True the {0} waistline with its darts closed: {1}, {2}.",
+            waist.Darts.Count > 0
+                ? "Fold the {0} darts closed and pin them. Measure the {0} waistline over the folds: {1}. It is to measure {2}, from {3} to {4}."
+                : "Measure the {0} waistline: {1}. It is to measure {2}, from {3} to {4}.",
             name,
-            WorkedLength.DrawnMm("by hand", quarter.HandClosedWaistMm),
-            WorkedLength.DrawnMm("trued", waist.SewnLengthMm()));
+            byHand,
+            asked,
+            quarter.CentreWaist,
+            quarter.SideWaist);
+        SkirtMoves.Say(sheet, quarter, quarter.SideWaist, waist.End);
         sheet.Note(
-            "True the {0} side seam from {5} to the waist: {1}, {2}, the same on back and front. {3} has {4}.",
+            "Draw the {0} side seam again from {1} to {2}, as a hip curve: it measures {3}, the same on back and front.",
             name,
-            WorkedLength.DrawnMm("by hand", quarter.HandSideLengthMm),
-            WorkedLength.DrawnMm("trued", _sideLengthMm),
+            quarter.SideFoot,
             quarter.SideWaist,
-            WorkedLength.DrawnMm("moved", quarter.SideWaist.Position.DistanceMm(waist.End)),
-            quarter.SideFoot);
+            WorkedLength.GivenMm(null, _sideLengthMm));
+        sheet.Note(
+            waist.Darts.Count > 0
+                ? "Draw the {0} waistline again over the folds, one smooth curve from {1} to {2}, square at both ends. Trace it through the folds and open the darts."
+                : "Draw the {0} waistline again, one smooth curve from {1} to {2}, square at both ends.",
+            name,
+            quarter.CentreWaist,
+            quarter.SideWaist);
         _block.Trued(quarter.SideWaist.Name, waist.End);
         foreach (Dart dart in waist.Darts)
         {
             DartNames names = quarter.Names.Darts[dart.Number - 1];
             Landmark middle = sheet.Find(names.Middle);
             Landmark apex = sheet.Find(names.Apex);
+            SkirtMoves.Say(sheet, quarter, apex, dart.Apex);
             sheet.Note(
-                "Draw the legs of {0} again, both equal, from the trued waistline to {1}, which has {2}.",
+                dart.PressedToward == Toward.Centre
+                    ? "Draw the legs of {0} again, both equal, from the traced waistline to {1}. Press the dart toward the centre."
+                    : "Draw the legs of {0} again, both equal, from the traced waistline to {1}. Press the dart toward the side seam.",
                 middle,
-                apex,
-                WorkedLength.DrawnMm("moved", apex.Position.DistanceMm(dart.Apex)));
+                apex);
             _block.Trued(middle.Name, dart.MiddleOfIntake);
             _block.Trued(apex.Name, dart.Apex);
         }

@@ -15,10 +15,6 @@ namespace Pattern.Core.Output;
 /// <summary>Blocks as a sheet of steps to draft by.</summary>
 public static class StepsOutput
 {
-    // Truing moves things by less than a tape shows.
-    private const string Hundredths = "0.00";
-    private const double ShownMm = 0.005;
-
     /// <summary>The whole draft in words: measurements, settings, what tables said, every step with its working, what rounding to the tape and truing do, and the proof.</summary>
     /// <param name="block">The block.</param>
     /// <param name="tape">The finest mark of the tape that the steps are read off. A figure that it cannot show exactly carries a <c>~</c>.</param>
@@ -30,16 +26,17 @@ public static class StepsOutput
         string title = OneLine(block.Title);
         Line(text, title);
         Line(text, new string('=', title.Length));
+        Line(text, "A figure after ~ is the nearest mark of the tape; all others are exact.");
         WriteMeasurements(text, block, tape);
         WriteSteps(text, block, tape);
         if (block.TruingChanges.Count > 0)
         {
             WriteTape(text, block, tape);
-            WriteTruing(text, block);
+            WriteTruing(text, block, tape);
         }
 
-        Heading(text, "Checks");
-        return text.Append(block.Report).ToString();
+        FindingLines.Write(text, block.Report, tape);
+        return text.ToString();
     }
 
     /// <summary>The whole draft in words, read off the tape that suits the unit of the body measurements.</summary>
@@ -93,6 +90,15 @@ public static class StepsOutput
         foreach (Step step in block.Steps)
         {
             Line(text, FormattableString.Invariant($"{step.Number,3}. {step.Describe(tape)}"));
+            if (StepGuides.Of(step, tape) is { } guides)
+            {
+                Line(text, "     " + guides);
+            }
+
+            if (step.Reason is { } reason)
+            {
+                Line(text, "     " + OneLine(reason));
+            }
         }
     }
 
@@ -102,23 +108,32 @@ public static class StepsOutput
         foreach (Finding effect in block.ReadOffTape(tape))
         {
             Line(text, FormattableString.Invariant(
-                $"{effect.Check}, {effect.Place}: exactly {Mm(effect.RawBefore)}, off the tape {Mm(effect.RawMeasured)}, target {Mm(effect.RawTarget)}"));
+                $"{effect.Check}, {effect.Place}: exactly {Fine(effect.RawBefore, tape)}, off the tape {Fine(effect.RawMeasured, tape)}, target {Fine(effect.RawTarget, tape)}"));
         }
     }
 
-    private static void WriteTruing(StringBuilder text, Block block)
+    private static void WriteTruing(StringBuilder text, Block block, TapeStep tape)
     {
         Heading(text, "What truing changed");
-        foreach (Finding change in block.TruingChanges.Where(change => !(Math.Abs(change.RawMeasured - change.RawBefore) < ShownMm)))
+        bool any = false;
+        foreach (Finding change in block.TruingChanges)
         {
-            Line(text, FormattableString.Invariant(
-                $"{change.Check}, {change.Place}: by hand {Mm(change.RawBefore)}, trued {Mm(change.RawMeasured)}, target {Mm(change.RawTarget)}"));
+            string before = Fine(change.RawBefore, tape);
+            string now = Fine(change.RawMeasured, tape);
+            if (before != now)
+            {
+                any = true;
+                Line(text, FormattableString.Invariant($"{change.Check}, {change.Place}: by hand {before}, trued {now}, target {Fine(change.RawTarget, tape)}"));
+            }
+        }
+
+        if (!any)
+        {
+            Line(text, "Nothing that a tape shows.");
         }
     }
 
-    // Adding zero turns the minus zero that rounding may leave into zero.
-    private static string Mm(double lengthMm)
-        => (Math.Round(lengthMm, 2) + 0.0).ToString(Hundredths, System.Globalization.CultureInfo.InvariantCulture) + " mm";
+    private static string Fine(double lengthMm, TapeStep tape) => FindingLines.Fine(lengthMm, tape);
 
     private static void Heading(StringBuilder text, string words)
     {

@@ -73,9 +73,9 @@ internal static class WorkedText
         return rounded ?? step;
     }
 
-    // No further than what a hand can lay off: 1/32 in, a tenth of a millimetre.
+    // No further than what a hand can lay off: 1/32 in. A metric tape has no finer mark than its step.
     private static TapeStep? Finer(TapeStep step) => step.IsMetric
-        ? step.Parts switch { 1 => TapeStep.HalfMillimeter, 2 => TapeStep.TenthMillimeter, _ => null }
+        ? null
         : step.Parts switch { 2 => TapeStep.Quarter, 4 => TapeStep.Eighth, 8 => TapeStep.Sixteenth, 16 => TapeStep.ThirtySecond, _ => null };
 
     internal static string WithName(WorkedLength length, TapeStep step, TapeStyle style)

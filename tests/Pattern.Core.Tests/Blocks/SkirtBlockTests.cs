@@ -205,12 +205,17 @@ public class SkirtBlockTests
     }
 
     [Fact]
-    public void ToBuilder_DraftedAgain_GivesTheSameBlock()
+    public void ToBuilder_DraftedAgain_KeepsEveryOptionAndDrawsTheSamePoints()
     {
         SkirtBlock first = Example.Fitted(SkirtFit.Usual).WithSideLift(Tape.Inches("3/8")).Draft();
         SkirtBlock second = first.ToBuilder().Draft();
 
         Assert.Equal(Points(first), Points(second));
+        Assert.NotEqual(Points(Example.Draft()), Points(second));
+
+        // Asked for: the side comes in by 1 in from the end of its straight stretch at the hip to the hem.
+        CurvePath side = second.Front.FindEdge(EdgeName.SideSeam).Stretches[0];
+        Assert.Equal(1, Math.Abs((side.Segments[1].End.X - side.End.X).Inches), 1e-9);
     }
 
     [Fact]

@@ -61,7 +61,7 @@ public class PathOffsetTests
 
         Assert.Equal(Math.PI * 400, circle.Offset(Mm(30), OffsetJoin.Round).Paths[0].SignedAreaMm2, 1e-9);
         Assert.Equal(Math.PI * 6400, circle.Offset(Mm(-30), OffsetJoin.Round).Paths[0].SignedAreaMm2, 1e-9);
-        Assert.Throws<ConstructionException>(() => circle.Offset(Mm(50.001), OffsetJoin.Round));
+        Assert.Equal(DiagnosticCode.OffsetVanishes, Assert.Throws<ConstructionException>(() => circle.Offset(Mm(50.001), OffsetJoin.Round)).Code);
     }
 
     // A notch narrower than twice the width closes; a neck narrower than that tears.

@@ -253,8 +253,9 @@ public class PieceDrawingTests
     [MemberData(nameof(Skirts))]
     public void Draw_AnySkirt_NoLabelMeetsALineAPointOrAnotherLabel(string skirt) => Assert.Empty(Collisions(LinedDrawing(skirt)));
 
+    // No clock, no chance, no order of a dictionary in it. That it is the right drawing is for the other tests.
     [Fact]
-    public void Draw_SameInput_SameDrawing()
+    public void Draw_DraftedAndDrawnTwice_GivesTheSameBytes()
     {
         string Once() => SkirtPattern.From(SkirtBlock.For(Bodies.Example).Draft(), Lined).Draw().ToSvg();
 

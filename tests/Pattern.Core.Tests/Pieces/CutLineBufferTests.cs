@@ -68,7 +68,7 @@ public class CutLineBufferTests
         {
             cutLine = piece.CutLine;
         }
-        catch (ConstructionException)
+        catch (ConstructionException refusal) when (IsOfACutLine(refusal))
         {
             // What is refused, and that it is rare, is for other tests.
             return;

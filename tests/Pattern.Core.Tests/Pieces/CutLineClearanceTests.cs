@@ -35,8 +35,6 @@ public class CutLineClearanceTests
 
     private static Arbitrary<(PatternPiece Piece, string Said)> Pieces { get; } = Allowed(Gen.Frequency((2, Skirts), (1, FreePanels)));
 
-    private static Arbitrary<(PatternPiece Piece, string Said)> SkirtPieces { get; } = Allowed(Skirts);
-
     // Waist 748 mm, hip 932 mm, length 343 mm, side taken in 26.5 mm at the hem: the hem bends more tightly than its allowance of 406 mm is wide, so its parallel does
     // not reach the side. The cut line was drawn from there to a place behind the corner, 11.8 mm from the side seam.
     [Theory]
@@ -66,15 +64,39 @@ public class CutLineClearanceTests
         }
     }
 
+    // The ends of an arc follow from its angles, so where two arcs met they were a last digit apart, and an outside reader found a loop there. Four arcs of 53 degrees,
+    // each beside the next in a corner of 143 degrees; allowances of zero keep the corners of the seam line, mirrored ones meet in new points.
+    [Theory]
+    [InlineData(Corner.Extended)]
+    [InlineData(Corner.SquaredOff)]
+    [InlineData(Corner.Mirrored)]
+    [InlineData(Corner.Blunt)]
+    public void CutLine_WhereArcsMeet_IsSimpleToOutsideReaders(Corner corner)
+    {
+        PanelBuilder builder = Panel.Named(PanelName.Of("pillow"));
+        for (int i = 0; i < 4; i++)
+        {
+            Transform2D turn = Transform2D.Rotation(Point2D.Origin, Angle.FromDegrees((90 * i) + 0.7));
+            builder = builder.WithEdge(EdgeName.Of("edge " + (i + 1)), EdgeRole.Seam, CurvePath.From(At(200, 0)).ArcAround(At(-100, -100), Angle.FromRadians(2 * Math.Atan(0.5))).Transformed(turn));
+        }
+
+        Panel panel = builder.Make();
+        for (int i = 0; i < 40; i++)
+        {
+            AssertSimple(With(panel, [0.9 * i, 0, 3 + (0.4 * i), 17], corner).CutLine);
+            AssertSimple(With(panel, [0.9 * i, 12, 3 + (0.4 * i), 17], corner).CutLine);
+        }
+    }
+
     [Property(MaxTest = 300)]
-    public Property CutLine_OfAnySkirt_IsSimpleToOutsideReaders() => Prop.ForAll(SkirtPieces, any =>
+    public Property CutLine_OfAnyPanel_IsSimpleToOutsideReaders() => Prop.ForAll(Pieces, any =>
     {
         CurvePath cut;
         try
         {
             cut = any.Piece.CutLine;
         }
-        catch (ConstructionException)
+        catch (ConstructionException refusal) when (IsOfACutLine(refusal))
         {
             return;
         }
@@ -93,7 +115,7 @@ public class CutLineClearanceTests
             edges = any.Piece.Edges;
             report = any.Piece.Report;
         }
-        catch (ConstructionException)
+        catch (ConstructionException refusal) when (IsOfACutLine(refusal))
         {
             return;
         }

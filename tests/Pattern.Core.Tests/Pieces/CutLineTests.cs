@@ -80,7 +80,7 @@ public class CutLineTests
             {
                 _ = piece.CutLine;
             }
-            catch (ConstructionException)
+            catch (ConstructionException refusal) when (IsOfACutLine(refusal))
             {
                 refused++;
             }

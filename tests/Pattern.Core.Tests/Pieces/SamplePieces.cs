@@ -1,4 +1,5 @@
 using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
@@ -14,6 +15,10 @@ internal static class SamplePieces
 
     /// <summary>100 mm wide, 200 mm tall, the centre on the left, run clockwise as a skirt back is.</summary>
     internal static Panel Rectangle { get; } = Quad((0, 200), (100, 200), (100, 0), (0, 0));
+
+    /// <summary>Whether it is the cut line that is refused, and for one of the reasons that there are.</summary>
+    internal static bool IsOfACutLine(ConstructionException refusal) => refusal.Code
+        is DiagnosticCode.SeamLineCrosses or DiagnosticCode.EdgeVanishes or DiagnosticCode.CutLineCrosses or DiagnosticCode.CutLineTooNear;
 
     internal static Length Mm(double mm) => Length.FromMillimeters(mm);
 

@@ -10,9 +10,13 @@ internal static class Clearance
     // Between two looks this far apart a line comes nearer to a point by no more than step squared / (8 x distance): a hundredth of a millimetre at 3 mm.
     private const double StepMm = 0.5;
 
+    /// <summary>The most steps along one segment. Steps grow where that is not enough: beyond 8 m, and no garment is that long.</summary>
+    internal const int MostSteps = 1 << 14;
+
     /// <summary>Finds where a line is nearest to an edge, if that is nearer than is needed.</summary>
     /// <remarks>A line comes no nearer within a stretch than half of what the distances at both ends leave of its length, so most of it is settled by a few looks. The
-    /// work is bounded: less than four looks for each millimetre of a segment's legs.</remarks>
+    /// work is bounded: for each two segments less than four looks for each millimetre of three times the longest leg, besides those at both ends, and
+    /// never more than <see cref="MostSteps"/> and one.</remarks>
     /// <returns>The place on the line and its distance, or null where the line keeps its distance.</returns>
     internal static CutFault? Find(CurvePath line, PanelEdge edge, double neededMm)
     {
@@ -49,6 +53,7 @@ internal static class Clearance
 
         // No point of the segment moves faster along it than this, for each unit of the parameter.
         private readonly double _speedMm;
+        private readonly double _stepMm;
 
         internal Pair(in PathSegment line, in PathSegment seam)
         {
@@ -58,6 +63,7 @@ internal static class Clearance
             _speedMm = line.Kind != PathSegmentKind.Cubic
                 ? line.LengthMm()
                 : 3 * Math.Max(LegMm(c.X0, c.Y0, c.X1, c.Y1), Math.Max(LegMm(c.X1, c.Y1, c.X2, c.Y2), LegMm(c.X2, c.Y2, c.X3, c.Y3)));
+            _stepMm = Math.Max(StepMm, _speedMm / MostSteps);
         }
 
         internal bool TryNearer(ref double nearestMm, out Point2D at)
@@ -74,7 +80,7 @@ internal static class Clearance
         private void Between(double from, double fromMm, double to, double toMm, ref double nearestMm, ref double foundAt)
         {
             double lengthMm = _speedMm * (to - from);
-            if (lengthMm <= StepMm || (fromMm + toMm - lengthMm) / 2 >= nearestMm)
+            if (!(lengthMm > _stepMm) || (fromMm + toMm - lengthMm) / 2 >= nearestMm)
             {
                 return;
             }
@@ -87,6 +93,7 @@ internal static class Clearance
 
         private double Look(double t, ref double nearestMm, ref double foundAt)
         {
+            SearchWork.Step();
             double distanceMm = double.PositiveInfinity;
             _seam.TryCloserRaw(_line.PointAtRaw(t), ref distanceMm, out _);
             if (distanceMm < nearestMm)

@@ -71,8 +71,8 @@ internal sealed class CutLine
             between[i] = CornerJoint.Make(edges[i], after, hand, corner, acrossEnds);
         }
 
-        var along = new List<PathSegment>[count];
-        var all = new List<PathSegment>(32);
+        // Along the first edge, between it and the second, along the second, and so on.
+        var parts = new List<PathSegment>[2 * count];
         for (int i = 0; i < count; i++)
         {
             if (edges[i].HasVanished)
@@ -81,9 +81,15 @@ internal sealed class CutLine
                 return null;
             }
 
-            along[i] = SharedEnds.WithoutSpecks(edges[i].Line());
-            all.AddRange(along[i]);
-            all.AddRange(between[i]);
+            parts[2 * i] = SharedEnds.WithoutSpecks(edges[i].Line());
+            parts[(2 * i) + 1] = between[i];
+        }
+
+        SharedEnds.DrawArcsThatMeetAsCubics(parts);
+        var all = new List<PathSegment>(32);
+        foreach (List<PathSegment> part in parts)
+        {
+            all.AddRange(part);
         }
 
         PathSegment[] ring = [.. CurvePath.FromSegments(all).Closed().SegmentsRaw];
@@ -94,8 +100,8 @@ internal sealed class CutLine
         int at = 0;
         for (int i = 0; i < count; i++)
         {
-            lines[i] = Part(ring, ref at, along[i].Count)!;
-            corners[i] = Part(ring, ref at, between[i].Count);
+            lines[i] = Part(ring, ref at, parts[2 * i].Count)!;
+            corners[i] = Part(ring, ref at, parts[(2 * i) + 1].Count);
         }
 
         if (outline.IsSimple())

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
 
@@ -19,6 +20,40 @@ internal static class SharedEnds
         }
 
         return segments;
+    }
+
+    /// <summary>Draws an arc as cubics where it meets another arc in a point that both work out differently: the shorter one of each two.</summary>
+    /// <remarks>An arc's ends follow from its centre, radius and angles, so they cannot be moved by a last digit; those of a cubic can. The cubics are off by no more than
+    /// <see cref="GeometryTolerance.JoinMm"/>.</remarks>
+    /// <param name="parts">The segments of a closed outline in their order, in parts of which some may be empty.</param>
+    internal static void DrawArcsThatMeetAsCubics(List<PathSegment>[] parts)
+    {
+        int first = Array.FindIndex(parts, part => part.Count > 0);
+        for (int i = first; i >= 0 && i < parts.Length; i++)
+        {
+            for (int k = 0; k < parts[i].Count; k++)
+            {
+                bool isLast = k + 1 == parts[i].Count;
+                int after = isLast ? Array.FindIndex(parts, i + 1, part => part.Count > 0) : i;
+                after = after < 0 ? first : after;
+                int next = isLast ? 0 : k + 1;
+                PathSegment one = parts[i][k];
+                PathSegment other = parts[after][next];
+                if (one.Kind != PathSegmentKind.Arc || other.Kind != PathSegmentKind.Arc || one.End == other.Start)
+                {
+                    continue;
+                }
+
+                if (other.LengthMm() < one.LengthMm())
+                {
+                    DrawAsCubics(parts[after], next);
+                }
+                else
+                {
+                    k += DrawAsCubics(parts[i], k) - 1;
+                }
+            }
+        }
     }
 
     /// <summary>Lets each segment of a closed outline begin where the one before it ends.</summary>
@@ -43,6 +78,20 @@ internal static class SharedEnds
                 ring[i] = StartingAt(ring[i].Reversed(), start).Reversed();
             }
         }
+    }
+
+    private static int DrawAsCubics(List<PathSegment> part, int index)
+    {
+        CircularArc arc = part[index].ArcRaw;
+        var cubics = new PathSegment[arc.CubicCount(GeometryTolerance.JoinMm)];
+        for (int i = 0; i < cubics.Length; i++)
+        {
+            cubics[i] = PathSegment.FromCubic(arc.CubicPiece(i, cubics.Length));
+        }
+
+        part.RemoveAt(index);
+        part.InsertRange(index, cubics);
+        return cubics.Length;
     }
 
     private static PathSegment StartingAt(in PathSegment segment, in Point2D start)

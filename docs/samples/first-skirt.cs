@@ -107,7 +107,11 @@ SkirtBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
 
 PieceSet MakePieces(Dictionary<string, string> asked, LengthUnit unit, SkirtBlock block)
 {
-    PieceLabel label = PieceLabel.For("Skirt").WithMeasurements(block.Body, TapeStep.For(unit));
+    // The two girths tell whose skirt it is; a label has no room for heights.
+    BodyMeasurements girths = BodyMeasurements.In(unit)
+        .With(BodyMeasurement.WaistGirth, block.Body[BodyMeasurement.WaistGirth])
+        .With(BodyMeasurement.HipGirth, block.Body[BodyMeasurement.HipGirth]);
+    PieceLabel label = PieceLabel.For("Skirt").WithMeasurements(girths, TapeStep.For(unit));
     return SkirtPattern.From(block, new SkirtPatternOptions
     {
         SeamAllowance = Tape.Parse(asked.GetValueOrDefault("--allowance", "1/2 in"), unit),

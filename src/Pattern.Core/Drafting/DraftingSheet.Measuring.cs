@@ -9,23 +9,26 @@ namespace Pattern.Core.Drafting;
 /// <content>Lengths taken from the draft, and darts.</content>
 public sealed partial class DraftingSheet
 {
-    /// <summary>Measures a line or curve along itself; the next step can use what the tape says.</summary>
+    /// <summary>Measures a line or curve along itself; the next step can use what the tape says. The measure is called as the line is.</summary>
     /// <param name="line">The line.</param>
-    /// <param name="name">What the measure is called; by default as the line is.</param>
     /// <exception cref="ConstructionException">The line is not of this sheet.</exception>
-    public WorkedLength Measure(DraftedLine line, string? name = null)
+    public WorkedLength Measure(DraftedLine line)
     {
         Require(line, "measuring a line");
-        WorkedLength measured = WorkedLength.DrawnMm(name is null ? line.Name.Text : Guard.Name(name, nameof(name)), ToMarkMm(line.LengthMm()));
-        if (name is null)
-        {
-            Record("Measure the {0}.", measured);
-        }
-        else
-        {
-            Record("Measure the {0}: {1}.", line, measured);
-        }
+        WorkedLength measured = WorkedLength.DrawnMm(line.Name.Text, ToMarkMm(line.LengthMm()));
+        Record("Measure the {0}.", measured);
+        return measured;
+    }
 
+    /// <summary>Measures a line or curve along itself under a name of your own; the next step can use what the tape says.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="name">What the measure is called.</param>
+    /// <exception cref="ConstructionException">The line is not of this sheet.</exception>
+    public WorkedLength Measure(DraftedLine line, string name)
+    {
+        Require(line, "measuring a line");
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(line.LengthMm()));
+        Record("Measure the {0}: {1}.", line, measured);
         return measured;
     }
 

@@ -14,7 +14,7 @@ namespace Pattern.Core.Panels;
 /// <example><code>
 /// Construction&lt;Length, CircularArc&gt; bow = Construction
 ///     .Of&lt;Length, CircularArc&gt;("bow", (chord, unknowns) =&gt; CircularArc.Through(
-///         Point2D.Origin, new Point2D(chord / 2, unknowns.Length(1)), new Point2D(chord, Length.Zero)))
+///         Point2D.Origin, Point2D.At(chord / 2, unknowns.Length(1)), Point2D.At(chord, Length.Zero)))
 ///     .WithLength("height", start: chord =&gt; chord / 4, least: chord =&gt; chord / 100, most: chord =&gt; chord)
 ///     .MustMeasure("length of the bow", arc =&gt; arc.Length, chord =&gt; chord * 1.2);
 /// CircularArc drawn = bow.Draw(Length.FromCentimeters(30));

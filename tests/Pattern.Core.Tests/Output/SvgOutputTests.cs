@@ -112,7 +112,18 @@ public class SvgOutputTests
 
         Assert.Contains(others, element => element.Name.LocalName == "path");
         Assert.All(others, element => Assert.All(DataAttributes, name => Assert.Null(element.Attribute(name))));
-        Assert.Contains(root.Elements(), group => Value(group, "id") == "other-waistline");
+        Assert.DoesNotContain(root.Elements(), group => Value(group, "id") == "alternatives");
+    }
+
+    [Fact]
+    public void ToSvg_AnAlternativeThatWasAskedFor_IsAGroupOfItsOwnWithoutDataAttributes()
+    {
+        SkirtBlock block = DrawnSkirts.Draft("default");
+        XElement root = XDocument.Parse(block.Draw(new DrawingOptions { Alternatives = [block.Alternatives[0].Name] }).ToSvg()).Root!;
+
+        XElement group = Assert.Single(root.Elements(), one => Value(one, "id") == "alternatives");
+        Assert.Contains(group.Descendants(), element => element.Name.LocalName == "path");
+        Assert.All(group.DescendantsAndSelf(), element => Assert.All(DataAttributes, name => Assert.Null(element.Attribute(name))));
     }
 
     [Theory]

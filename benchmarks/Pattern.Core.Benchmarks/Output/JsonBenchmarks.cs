@@ -8,7 +8,6 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Patterns;
-using Pattern.Core.Pieces;
 using UnitsNet.Units;
 
 namespace Pattern.Core.Benchmarks.Output;

@@ -1,4 +1,3 @@
-using System.Linq;
 using BenchmarkDotNet.Attributes;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;

@@ -2,7 +2,6 @@ using System;
 using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using Pattern.Core.Geometry;
 using UnitsNet;
 

@@ -10,7 +10,6 @@ using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using Pattern.Core.Tests.Blocks;
 using Pattern.Core.Tests.Output;
-using Pattern.Core.Tests.Pieces;
 using UnitsNet;
 using static Pattern.Core.Tests.Pieces.SamplePieces;
 

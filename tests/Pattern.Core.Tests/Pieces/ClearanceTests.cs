@@ -1,4 +1,3 @@
-using System;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;

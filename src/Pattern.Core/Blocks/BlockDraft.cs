@@ -102,7 +102,7 @@ public sealed class BlockDraft
     {
         Guard.NotNull(panel, nameof(panel));
         _ = Open;
-        if (PanelErrors.TryFind([.. _panels], panel.Name) is not null)
+        if (_panels.Exists(drafted => drafted.Name == panel.Name))
         {
             throw new ConstructionException(DiagnosticCode.PanelDraftedTwice, _method.Name, panel.Name) { Landmark = panel.Name.Text };
         }

@@ -36,7 +36,7 @@ internal sealed class BlockRecord
     /// <summary>Every check that the method promised, in order.</summary>
     internal List<Action<CheckList>> Promises { get; } = new(4);
 
-    internal List<BlockAim> Aims { get; } = new(10);
+    internal List<BlockAim> Aims { get; } = new(9);
 
     internal List<(LandmarkName Name, Point2D Position)> Moved { get; } = new(8);
 
@@ -51,7 +51,7 @@ internal sealed class BlockRecord
 }
 
 /// <summary>A measure of the hand draft that the panels should have too.</summary>
-internal sealed class BlockAim(string what, string place, double byHandMm, double targetMm, Func<CheckList, double> measure)
+internal readonly struct BlockAim(string what, string place, double byHandMm, double targetMm, Func<CheckList, double> measure)
 {
     internal string What { get; } = what;
 

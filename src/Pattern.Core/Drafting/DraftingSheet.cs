@@ -23,12 +23,12 @@ public sealed partial class DraftingSheet
     // No sentence has more.
     private const int MostWords = 60;
 
-    private readonly List<Landmark> _landmarks = new(32);
-    private readonly List<DraftedLine> _lines = new(20);
-    private readonly List<Step> _steps = new(40);
+    private readonly List<Landmark> _landmarks = new(28);
+    private readonly List<DraftedLine> _lines = new(16);
+    private readonly List<Step> _steps = new(48);
 
     // The way by which each landmark was reached, in radians; not a number where it was just marked.
-    private readonly List<double> _reachedRad = new(32);
+    private readonly List<double> _reachedRad = new(28);
     private readonly TapeStep? _tape;
     private List<WorkedLength>? _measures;
     private bool _isFinished;

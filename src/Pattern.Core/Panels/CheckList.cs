@@ -18,7 +18,8 @@ public sealed class CheckList
     internal const double ToleranceRad = 0.01 * Math.PI / 180;
 
     private readonly Panel[] _panels;
-    private readonly List<Finding> _findings;
+    private Finding[] _findings;
+    private int _count;
 
     internal CheckList(int expected = 40)
         : this([], expected)
@@ -28,7 +29,7 @@ public sealed class CheckList
     internal CheckList(Panel[] panels, int expected = 40)
     {
         _panels = panels;
-        _findings = new List<Finding>(expected);
+        _findings = new Finding[Math.Max(expected, 4)];
     }
 
     /// <summary>The panels to measure.</summary>
@@ -110,16 +111,16 @@ public sealed class CheckList
         => Advise(advice, check, place, FindingKind.Count, measured, relation, usual);
 
     internal void Length(string check, string place, double measuredMm, double targetMm)
-        => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.Equal, measuredMm, targetMm, ToleranceMm));
+        => Keep(new Finding(check, place, FindingKind.Length, FindingRelation.Equal, measuredMm, targetMm, ToleranceMm));
 
     internal void LengthAtLeast(string check, string place, double measuredMm, double leastMm, double toleranceMm = 0)
-        => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.AtLeast, measuredMm, leastMm, toleranceMm));
+        => Keep(new Finding(check, place, FindingKind.Length, FindingRelation.AtLeast, measuredMm, leastMm, toleranceMm));
 
     internal void LengthAtMost(string check, string place, double measuredMm, double mostMm)
-        => _findings.Add(new Finding(check, place, FindingKind.Length, FindingRelation.AtMost, measuredMm, mostMm, ToleranceMm));
+        => Keep(new Finding(check, place, FindingKind.Length, FindingRelation.AtMost, measuredMm, mostMm, ToleranceMm));
 
     internal void Angle(string check, string place, double measuredRad, double targetRad, double toleranceRad = ToleranceRad)
-        => _findings.Add(new Finding(check, place, FindingKind.Angle, FindingRelation.Equal, measuredRad, targetRad, toleranceRad));
+        => Keep(new Finding(check, place, FindingKind.Angle, FindingRelation.Equal, measuredRad, targetRad, toleranceRad));
 
     /// <summary>The angle inside the panel between the end of one edge and the start of the next.</summary>
     internal static double CornerRad(CurvePath arriving, CurvePath leaving)
@@ -154,12 +155,26 @@ public sealed class CheckList
         return off;
     }
 
-    internal CheckReport ToReport() => new(_findings.ToArray());
+    internal CheckReport ToReport()
+    {
+        Array.Resize(ref _findings, _count);
+        return new CheckReport(_findings);
+    }
+
+    private void Keep(Finding finding)
+    {
+        if (_count == _findings.Length)
+        {
+            Array.Resize(ref _findings, Math.Max(2 * _count, 4));
+        }
+
+        _findings[_count++] = finding;
+    }
 
     private void Advise(Advice advice, string check, string place, FindingKind kind, double measured, FindingRelation relation, double usual)
-        => _findings.Add(new Finding(
+        => Keep(new Finding(
             Guard.NotNull(advice, nameof(advice)), Guard.Name(check, nameof(check)), Guard.Name(place, nameof(place)), kind, (FindingRelation)Guard.Choice((int)relation, 3, nameof(relation)), measured, usual));
 
     private void Add(string check, string place, FindingKind kind, FindingRelation relation, double measured, double target, double tolerance)
-        => _findings.Add(new Finding(Guard.Name(check, nameof(check)), Guard.Name(place, nameof(place)), kind, relation, measured, target, tolerance));
+        => Keep(new Finding(Guard.Name(check, nameof(check)), Guard.Name(place, nameof(place)), kind, relation, measured, target, tolerance));
 }

@@ -64,7 +64,7 @@ internal static class CutRules
         Point2D? first = null;
         foreach (PanelEdge edge in panel.EdgesRaw)
         {
-            foreach (CurvePath stretch in edge.Stretches)
+            foreach (CurvePath stretch in edge.StretchesRaw)
             {
                 foreach (PathSegment segment in stretch.SegmentsRaw)
                 {

@@ -10,6 +10,9 @@ public sealed class Finding
     /// <summary>What cutters accept when walking a seam by hand (common practice, no source): 1/16 in.</summary>
     internal const double HandToleranceMm = 25.4 / 16;
 
+    // What few findings have: advice, or the measure before a change. One field for both, for a report holds many.
+    private readonly object? _more;
+
     internal Finding(
         string check, string place, FindingKind kind, FindingRelation relation, double measured, double target, double tolerance, double before = double.NaN)
     {
@@ -20,12 +23,12 @@ public sealed class Finding
         RawMeasured = measured;
         RawTarget = target;
         RawTolerance = tolerance;
-        RawBefore = before;
+        _more = double.IsNaN(before) ? null : before;
     }
 
     internal Finding(Advice advice, string check, string place, FindingKind kind, FindingRelation relation, double measured, double target)
         : this(check, place, kind, relation, measured, target, 0)
-        => Advice = advice;
+        => _more = advice;
 
     /// <summary>What was measured, in lower case words, such as <c>closed waist</c>.</summary>
     public string Check { get; }
@@ -55,7 +58,7 @@ public sealed class Finding
     public IQuantity Tolerance => AsQuantity(RawTolerance);
 
     /// <summary>Why a cutter would look twice and what would help; null for a check, which holds or fails.</summary>
-    public Advice? Advice { get; }
+    public Advice? Advice => _more as Advice;
 
     /// <summary>Whether the check holds, fails, or is no check but advice.</summary>
     public FindingVerdict Verdict => Advice is not null ? FindingVerdict.Advice : Holds(RawTolerance) ? FindingVerdict.Passed : FindingVerdict.Failed;
@@ -79,7 +82,7 @@ public sealed class Finding
     internal double RawTolerance { get; }
 
     /// <summary>Not a number where nothing was changed.</summary>
-    internal double RawBefore { get; }
+    internal double RawBefore => _more is double before ? before : double.NaN;
 
     /// <summary>One line: verdict, check, place, measured, target, tolerance, or the advice; millimetres and degrees.</summary>
     public override string ToString()

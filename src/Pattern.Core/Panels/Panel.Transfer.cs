@@ -120,7 +120,7 @@ public sealed partial class Panel
         foreach (PanelEdge edge in _edges)
         {
             double before = 0;
-            foreach (CurvePath stretch in edge.Stretches)
+            foreach (CurvePath stretch in edge.StretchesRaw)
             {
                 PathLocation location = stretch.ClosestTo(closed.Apex);
                 if (location.DistanceMm < nearest && location.Point.DistanceMm(closed.CentreLeg) > OnLineMm && location.Point.DistanceMm(closed.SideLeg) > OnLineMm)

@@ -111,12 +111,12 @@ public sealed partial class Panel
         int count = 0;
         foreach (PanelEdge edge in _edges)
         {
-            foreach (CurvePath stretch in edge.Stretches)
+            foreach (CurvePath stretch in edge.StretchesRaw)
             {
                 count += stretch.SegmentsRaw.Length;
             }
 
-            foreach (Dart dart in edge.Darts)
+            foreach (Dart dart in edge.DartsRaw)
             {
                 count += withCaps ? dart.Cap.SegmentsRaw.Length : 2;
             }

@@ -69,6 +69,10 @@ public sealed class PanelEdge
         return closed;
     }
 
+    internal CurvePath[] StretchesRaw => _stretches;
+
+    internal Dart[] DartsRaw => _darts;
+
     internal double SewnLengthMm()
     {
         double sum = 0;

@@ -51,7 +51,7 @@ internal sealed class SkirtTruing
     private Panel ToPanel(SkirtQuarter quarter, SkirtWaist waist, int notchCount)
     {
         PanelEdge waistEdge = waist.ToEdge(EdgeName.Waist, EdgeRole.Opening);
-        foreach (Dart dart in waistEdge.Darts)
+        foreach (Dart dart in waistEdge.DartsRaw)
         {
             // A dart that cannot be folded onto its own seam line is refused here, not when somebody draws it.
             _ = dart.Cap;
@@ -150,7 +150,7 @@ internal sealed class SkirtTruing
             quarter.CentreWaist,
             quarter.SideWaist);
         _block.Trued(quarter.SideWaist.Name, waist.End);
-        foreach (Dart dart in waist.Darts)
+        foreach (Dart dart in waist.DartsRaw)
         {
             DartNames names = quarter.Names.Darts[dart.Number - 1];
             Landmark middle = sheet.Find(names.Middle);

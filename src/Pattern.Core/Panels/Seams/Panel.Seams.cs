@@ -16,7 +16,7 @@ public sealed partial class Panel
             double twiceMm2 = 0;
             foreach (PanelEdge edge in _edges)
             {
-                foreach (CurvePath stretch in edge.Stretches)
+                foreach (CurvePath stretch in edge.StretchesRaw)
                 {
                     foreach (PathSegment segment in stretch.SegmentsRaw)
                     {
@@ -24,7 +24,7 @@ public sealed partial class Panel
                     }
                 }
 
-                foreach (Dart dart in edge.Darts)
+                foreach (Dart dart in edge.DartsRaw)
                 {
                     twiceMm2 += (dart.CentreLeg - from).CrossMm2(dart.Apex - from) + (dart.Apex - from).CrossMm2(dart.SideLeg - from);
                 }

@@ -60,7 +60,7 @@ public sealed partial class SeamWalk
         double yMm = Guard.Millimetres(level, nameof(level));
         var along = new List<double>();
         double beforeMm = 0;
-        foreach (CurvePath stretch in _first.Edge.Stretches)
+        foreach (CurvePath stretch in _first.Edge.StretchesRaw)
         {
             foreach (PathIntersection crossing in stretch.IntersectionsWith(Line.Horizontal(new Point2D(0, yMm))).Points)
             {

@@ -114,7 +114,7 @@ internal sealed class PanelRedraw
         foreach ((int index, _, _) in _redrawn)
         {
             double before = 0;
-            foreach (CurvePath stretch in _panel.EdgesRaw[index].Stretches)
+            foreach (CurvePath stretch in _panel.EdgesRaw[index].StretchesRaw)
             {
                 PathLocation nearest = stretch.ClosestTo(point);
                 if (nearest.DistanceMm < OnLineMm)

@@ -75,7 +75,11 @@ public class ForeignMethodTests
         Assert.All(block.Steps, step => Assert.Contains(step.Describe(TapeStep.Eighth), text));
         Assert.All(block.Method.PrintedSettings, setting => Assert.Contains(setting.Name, text));
         Assert.All(block.Remarks, remark => Assert.Contains(remark, text));
-        Assert.EndsWith(block.Report.ToString(), text);
+
+        // The checks close the text, figures in the reader's own unit.
+        string checks = text.Substring(text.IndexOf(block.Report.Verdict(), StringComparison.Ordinal));
+        Assert.All(block.Report.Findings, finding => Assert.Contains($"{finding.Check}, {finding.Place}: ", checks));
+        Assert.DoesNotContain(" mm", checks);
     }
 
     // 30 / 4 + 2 in over the front; a quarter of 30 in, and of the circle of radius 30 / (2 pi) + 22 in.

@@ -215,8 +215,10 @@ public class SkirtBlockPropertyTests(ITestOutputHelper output)
         {
             double At(double t) => cubic.PointAt(Math.Clamp(t, 0, 1)).DistanceTo(point).Millimeters;
             double around = Enumerable.Range(0, Samples + 1).MinBy(i => At(i / (double)Samples)) / (double)Samples;
-            double lo = around - (1.0 / Samples);
-            double hi = around + (1.0 / Samples);
+
+            // Inside the curve only: beyond its ends every place is as near as the end, and a step between two equals would lose a foot just inside.
+            double lo = Math.Max(around - (1.0 / Samples), 0);
+            double hi = Math.Min(around + (1.0 / Samples), 1);
             for (int i = 0; i < 40; i++)
             {
                 double a = lo + ((hi - lo) / 3);

@@ -11,35 +11,30 @@ namespace Pattern.Core.Measurement;
 /// nothing. Equality and order are by value; every value has one form only.</remarks>
 public readonly struct TapeFraction : IEquatable<TapeFraction>, IComparable<TapeFraction>
 {
-    // Products of two such still fit a decimal exactly, so no sum or comparison can overflow unseen.
     private const long FinestParts = 1_000_000_000;
     private const long LargestInches = 39_370;
+    private const decimal FinestDecimal = 1e-10m;
 
-    private readonly long _numerator;
+    private readonly Fraction _inches;
 
-    // Less one, so that the default value is nothing over one.
-    private readonly long _denominatorLessOne;
-
-    private TapeFraction(long numerator, long denominator)
-    {
-        _numerator = numerator;
-        _denominatorLessOne = denominator - 1;
-    }
+    private TapeFraction(Fraction inches) => _inches = inches.IsKnown && inches.Denominator <= FinestParts && Math.Abs(inches.Numerator) <= LargestInches * inches.Denominator
+        ? inches
+        : throw Overflow();
 
     /// <summary>Nothing.</summary>
     public static TapeFraction Zero => default;
 
     /// <summary>-1 below nothing, 0 for nothing, 1 above.</summary>
-    public int Sign => Math.Sign(_numerator);
+    public int Sign => Math.Sign(_inches.Numerator);
 
     /// <summary>The whole inches, without the sign: 4 in 4 5/8.</summary>
-    public long Whole => Math.Abs(_numerator) / Denominator;
+    public long Whole => Math.Abs(_inches.Numerator) / Denominator;
 
     /// <summary>What stands above the stroke, without the sign: 5 in 4 5/8; 0 in a whole number. Less than the <see cref="Denominator"/>.</summary>
-    public long Numerator => Math.Abs(_numerator) % Denominator;
+    public long Numerator => Math.Abs(_inches.Numerator) % Denominator;
 
     /// <summary>What stands below the stroke: 8 in 4 5/8; 1 in a whole number.</summary>
-    public long Denominator => _denominatorLessOne + 1;
+    public long Denominator => _inches.Denominator;
 
     /// <summary>Makes a fraction, and reduces it: 10/16 becomes 5/8.</summary>
     /// <param name="numerator">How many parts; either sign.</param>
@@ -48,7 +43,7 @@ public readonly struct TapeFraction : IEquatable<TapeFraction>, IComparable<Tape
     /// <exception cref="OverflowException">It is too fine or too large.</exception>
     [Pure]
     public static TapeFraction FromParts(long numerator, long denominator) => denominator >= 1
-        ? Reduced(numerator, denominator)
+        ? new TapeFraction(Fraction.Of(numerator, denominator))
         : throw new ArgumentOutOfRangeException(
             nameof(denominator), MessageRegistry.Format(DiagnosticCode.CountOutOfRange, nameof(denominator), denominator, 1, FinestParts));
 
@@ -64,7 +59,7 @@ public readonly struct TapeFraction : IEquatable<TapeFraction>, IComparable<Tape
         double lengthMm = Guard.Millimetres(length, -Tape.LongestMm, Tape.LongestMm, nameof(length));
         return step.IsMetric
             ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.FractionNotMetric, step), nameof(step))
-            : Reduced((decimal)Tape.MarksOf(lengthMm, step, rounding), step.Parts);
+            : new TapeFraction(Fraction.Of(Tape.MarksOf(lengthMm, step, rounding), step.Parts));
     }
 
     /// <summary>Reads inches exactly as they are written, with all forms that <see cref="Tape"/> reads.</summary>
@@ -86,20 +81,7 @@ public readonly struct TapeFraction : IEquatable<TapeFraction>, IComparable<Tape
             throw new FormatException(MessageRegistry.Format(DiagnosticCode.FractionNotMetric, text));
         }
 
-        decimal numerator = reading.Numerator;
-        decimal denominator = reading.Denominator;
-        while (numerator != decimal.Truncate(numerator))
-        {
-            if (denominator > FinestParts)
-            {
-                throw Overflow();
-            }
-
-            numerator *= 10m;
-            denominator *= 10m;
-        }
-
-        return Reduced(numerator, denominator);
+        return reading.Numerator % FinestDecimal == 0m ? new TapeFraction(Fraction.Of(reading.Numerator, reading.Denominator)) : throw Overflow();
     }
 
     /// <summary>Half of it, exactly.</summary>
@@ -117,29 +99,29 @@ public readonly struct TapeFraction : IEquatable<TapeFraction>, IComparable<Tape
     /// <exception cref="ArgumentOutOfRangeException">There are no parts.</exception>
     /// <exception cref="OverflowException">It is too fine.</exception>
     [Pure]
-    public TapeFraction DividedBy(int parts) => Reduced(_numerator, (decimal)Denominator * Guard.InRange(parts, 1, int.MaxValue, nameof(parts)));
+    public TapeFraction DividedBy(int parts) => new(_inches / Guard.InRange(parts, 1, int.MaxValue, nameof(parts)));
 
     /// <summary>It, so many times, exactly.</summary>
     /// <param name="times">Either sign.</param>
     /// <exception cref="OverflowException">It is too large.</exception>
     [Pure]
-    public TapeFraction Times(int times) => Reduced((decimal)_numerator * times, Denominator);
+    public TapeFraction Times(int times) => new(_inches * Fraction.Of(times, 1m));
 
     /// <summary>The same length in inches.</summary>
     [Pure]
-    public Length ToLength() => Length.FromInches((double)_numerator / Denominator);
+    public Length ToLength() => Length.FromInches((double)_inches.Numerator / Denominator);
 
     /// <inheritdoc/>
-    public int CompareTo(TapeFraction other) => ((decimal)_numerator * other.Denominator).CompareTo((decimal)other._numerator * Denominator);
+    public int CompareTo(TapeFraction other) => _inches.CompareTo(other._inches);
 
     /// <inheritdoc/>
-    public bool Equals(TapeFraction other) => _numerator == other._numerator && _denominatorLessOne == other._denominatorLessOne;
+    public bool Equals(TapeFraction other) => _inches.Equals(other._inches);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is TapeFraction other && Equals(other);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((_numerator.GetHashCode() * 397) ^ _denominatorLessOne.GetHashCode());
+    public override int GetHashCode() => _inches.GetHashCode();
 
     /// <summary>The inches in plain style, without the unit: <c>4 5/8</c>.</summary>
     public override string ToString() => ToString(TapeStyle.Plain);
@@ -147,37 +129,20 @@ public readonly struct TapeFraction : IEquatable<TapeFraction>, IComparable<Tape
     /// <summary>The inches without the unit: <c>-4 5/8</c> or <c>−4⅝</c>.</summary>
     /// <param name="style">Plain or typographic.</param>
     [Pure]
-    public string ToString(TapeStyle style)
-        => TapeText.Sign(_numerator < 0, style) + TapeText.Mixed(Math.Abs(_numerator), Denominator, style);
-
-    private static TapeFraction Reduced(decimal numerator, decimal denominator)
-    {
-        (decimal divisor, decimal rest) = (denominator, Math.Abs(numerator) % denominator);
-        while (rest != 0m)
-        {
-            (divisor, rest) = (rest, divisor % rest);
-        }
-
-        numerator /= divisor;
-        denominator /= divisor;
-        return denominator <= FinestParts && Math.Abs(numerator) <= LargestInches * denominator
-            ? new TapeFraction((long)numerator, (long)denominator)
-            : throw Overflow();
-    }
+    public string ToString(TapeStyle style) => _inches.ToString(style);
 
     private static OverflowException Overflow() => new(MessageRegistry.Format(DiagnosticCode.FractionOverflow, FinestParts, LargestInches));
 
     /// <summary>One after the other, exactly.</summary>
     /// <exception cref="OverflowException">The sum is too fine or too large.</exception>
-    public static TapeFraction operator +(TapeFraction left, TapeFraction right)
-        => Reduced((decimal)left._numerator * right.Denominator + (decimal)right._numerator * left.Denominator, (decimal)left.Denominator * right.Denominator);
+    public static TapeFraction operator +(TapeFraction left, TapeFraction right) => new(left._inches + right._inches);
 
     /// <summary>What the first has more than the second, exactly.</summary>
     /// <exception cref="OverflowException">The difference is too fine or too large.</exception>
-    public static TapeFraction operator -(TapeFraction left, TapeFraction right) => left + -right;
+    public static TapeFraction operator -(TapeFraction left, TapeFraction right) => new(left._inches - right._inches);
 
     /// <summary>The same the other way.</summary>
-    public static TapeFraction operator -(TapeFraction value) => new(-value._numerator, value.Denominator);
+    public static TapeFraction operator -(TapeFraction value) => new(-value._inches);
 
     /// <summary>Whether both are the same length.</summary>
     public static bool operator ==(TapeFraction left, TapeFraction right) => left.Equals(right);

@@ -182,7 +182,7 @@ internal struct TapeReader
         {
             // 45/8 is what is left of 4 5/8 when its space gets lost: an inch and more too long, and nobody would see it.
             _at = start;
-            return Fails(DiagnosticCode.LengthAmbiguous, "it may be " + split + " without its space, or " + TapeText.Mixed(over, denominator, TapeStyle.Plain) + ". Write it as a whole number and a fraction");
+            return Fails(DiagnosticCode.LengthAmbiguous, "it may be " + split + " without its space, or " + Fraction.Of(over, denominator) + ". Write it as a whole number and a fraction");
         }
 
         numerator = (decimal)whole * denominator + over;

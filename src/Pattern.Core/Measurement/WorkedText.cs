@@ -12,6 +12,9 @@ internal static class WorkedText
     // No reader follows more; deeper parts are printed by their value, so that no working can exhaust the stack.
     private const int DeepestWorking = 100;
 
+    // As many parts at most: a working that is used twice in the next, and that twice again, would double with each step.
+    private const int MostParts = 200;
+
     private const int FactorParts = 64;
     private const int FactorDecimals = 6;
     private const string FactorFormat = "0.######";
@@ -22,9 +25,6 @@ internal static class WorkedText
         Sum,
         Part,
     }
-
-    // Marks by which printed figures may miss each other and still be the same figures: the last bits of a double, far below one mark.
-    private const double SameMark = 1e-6;
 
     /// <summary>The working, its figures at the step; where that would print a sum that is false or round what a mark of the tape shows, at the next finer mark at
     /// which it does not; where there is none, the result alone.</summary>
@@ -95,6 +95,10 @@ internal static class WorkedText
         return marks >= 0.0 && marks < 1e9 && marks == Math.Floor(marks);
     }
 
+    // As it is printed.
+    private static Fraction FactorOf(double factor)
+        => IsFraction(factor) ? Fraction.Of(factor * FactorParts, FactorParts) : Fraction.Of(Math.Round(factor, FactorDecimals), 1);
+
     private static Binding BindingOf(WorkedLength length) => length switch
     {
         { First: null } or { Name: not null } => Binding.Part,
@@ -103,7 +107,16 @@ internal static class WorkedText
         _ => Binding.Part,
     };
 
-    private sealed class Writer(TapeStep step, TapeStyle style)
+    /// <summary>Which operands are worked out and which are printed by their value: for whoever walks a working from left to right.</summary>
+    private abstract class Walk
+    {
+        private int _parts;
+
+        protected bool GoesInto(WorkedLength operand, int depth)
+            => operand.First is not null && operand.Name is null && depth < DeepestWorking && _parts < MostParts && ++_parts > 0;
+    }
+
+    private sealed class Writer(TapeStep step, TapeStyle style) : Walk
     {
         internal StringBuilder Text { get; } = new();
 
@@ -140,7 +153,7 @@ internal static class WorkedText
                     WriteOperand(length.First!, Binding.Part, depth);
                     break;
                 case WorkedOperation.Quotient:
-                    Text.Append(TapeText.Mixed(1, (long)length.Factor, style)).Append(" of ");
+                    Text.Append(Fraction.Of(1m, (decimal)length.Factor).ToString(style)).Append(" of ");
                     WriteOperand(length.First!, Binding.Part, depth);
                     break;
                 case WorkedOperation.AtMost:
@@ -157,7 +170,7 @@ internal static class WorkedText
 
         private void WriteOperand(WorkedLength operand, Binding least, int depth)
         {
-            if (operand.First is null || operand.Name is not null || depth >= DeepestWorking)
+            if (!GoesInto(operand, depth))
             {
                 WriteLeaf(operand);
                 return;
@@ -171,11 +184,11 @@ internal static class WorkedText
 
         // Halves to sixty-fourths as a cutter says them: 1 1/2; anything else as a decimal number.
         private void WriteFactor(double factor)
-            => Text.Append(IsFraction(factor) ? TapeText.Mixed((long)(factor * FactorParts), FactorParts, style) : factor.ToString(FactorFormat, CultureInfo.InvariantCulture));
+            => Text.Append(IsFraction(factor) ? FactorOf(factor).ToString(style) : factor.ToString(FactorFormat, CultureInfo.InvariantCulture));
     }
 
     /// <summary>The working as a reader would check it: from the figures that are printed, not from those behind them.</summary>
-    private sealed class Sum(TapeStep step)
+    private sealed class Sum(TapeStep step) : Walk
     {
         private bool _losesOne;
 
@@ -183,32 +196,35 @@ internal static class WorkedText
 
         internal bool AddsUp(WorkedLength length)
         {
-            double printed = Printed(length.ValueMm);
-            double worked = length.First is null ? printed : Worked(length, 0);
-            return !_losesOne && Math.Abs(worked - printed) <= SameMark;
+            Fraction printed = Printed(length.ValueMm);
+            Fraction worked = length.First is null ? printed : Worked(length, 0);
+            return !_losesOne && printed.IsKnown && worked.Equals(printed);
         }
 
-        private double Printed(double valueMm)
+        // In marks of the step.
+        private Fraction Printed(double valueMm)
         {
             double marks = Tape.MarksOf(valueMm, step, TapeRounding.Nearest);
             bool isOnMark = Tape.IsOnMark(valueMm, step);
             IsExact &= isOnMark;
             _losesOne |= marks == 0 && !isOnMark;
-            return marks;
+            return Fraction.Of(marks, 1);
         }
 
-        private double Worked(WorkedLength length, int depth) => length.Operation switch
+        private Fraction Worked(WorkedLength length, int depth) => length.Operation switch
         {
             WorkedOperation.Sum => Operand(length.First!, depth) + Operand(length.Second!, depth),
             WorkedOperation.Difference => Operand(length.First!, depth) - Operand(length.Second!, depth),
-            WorkedOperation.Product => (IsFraction(length.Factor) ? length.Factor : Math.Round(length.Factor, FactorDecimals)) * Operand(length.First!, depth),
-            WorkedOperation.Quotient => Operand(length.First!, depth) / length.Factor,
-            WorkedOperation.AtMost => Math.Min(Operand(length.First!, depth), Operand(length.Second!, depth)),
-            WorkedOperation.AtLeast => Math.Max(Operand(length.First!, depth), Operand(length.Second!, depth)),
+            WorkedOperation.Product => FactorOf(length.Factor) * Operand(length.First!, depth),
+            WorkedOperation.Quotient => Operand(length.First!, depth) / (int)length.Factor,
+            WorkedOperation.AtMost => Limited(Operand(length.First!, depth), Operand(length.Second!, depth), -1),
+            WorkedOperation.AtLeast => Limited(Operand(length.First!, depth), Operand(length.Second!, depth), 1),
             _ => Printed(length.ValueMm),
         };
 
-        private double Operand(WorkedLength operand, int depth)
-            => operand.First is null || operand.Name is not null || depth >= DeepestWorking ? Printed(operand.ValueMm) : Worked(operand, depth + 1);
+        private Fraction Operand(WorkedLength operand, int depth) => GoesInto(operand, depth) ? Worked(operand, depth + 1) : Printed(operand.ValueMm);
+
+        private static Fraction Limited(Fraction value, Fraction limit, int side)
+            => !value.IsKnown || !limit.IsKnown ? Fraction.Unknown : Math.Sign(value.CompareTo(limit)) == side ? value : limit;
     }
 }

@@ -81,6 +81,25 @@ public class WorkedLengthTests
         Assert.EndsWith(" + part 0.1 = 100000.1 cm", text);
     }
 
+    // A hundred doublings have 2^100 parts; nobody reads more than a few lines of them.
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(1.0)]
+    [InlineData(0.001)]
+    public void Describe_SumOfItselfAHundredDeep_IsBounded(double partMm)
+    {
+        WorkedLength sum = WorkedLength.Given("part", Length.FromMillimeters(partMm));
+        for (int i = 0; i < 100; i++)
+        {
+            sum += sum;
+        }
+
+        foreach (TapeStep step in new[] { TapeStep.Millimeter, TapeStep.Eighth })
+        {
+            Assert.InRange(sum.Describe(step).Length, 1, 4_000);
+        }
+    }
+
     [Fact]
     public void Operands_OfASum_AreWhatItWasWorkedFrom()
     {

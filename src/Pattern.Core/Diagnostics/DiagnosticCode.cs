@@ -143,6 +143,9 @@ public enum DiagnosticCode
     /// <summary>The edge that was to stay where it is lies on both sides of a cut.</summary>
     KeptEdgeCut = 2022,
 
+    /// <summary>An edge that is to say a way along another one does not meet it, or meets it at both ends.</summary>
+    NoSuchNeighbour = 2023,
+
     /// <summary>A unit that cloth is not measured in.</summary>
     ClothUnitUnknown = 1001,
 

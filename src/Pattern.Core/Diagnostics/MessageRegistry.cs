@@ -42,6 +42,7 @@ internal static class MessageRegistry
         [DiagnosticCode.PanelNotRigid] = (Severity.Error, "Panel {0} cannot be stretched or scaled. Move, turn or mirror it; to change its size, draft again."),
         [DiagnosticCode.TuckTooLong] = (Severity.Error, "{0} of panel {1} was to be stitched over {2}; its legs are {3} long. Stitch less, or keep the dart."),
         [DiagnosticCode.KeptEdgeCut] = (Severity.Error, "Edge {0} of panel {1} lies on both sides of the cut, so it cannot stay as a whole. Keep one of these: {2}."),
+        [DiagnosticCode.NoSuchNeighbour] = (Severity.Error, "On panel {0} edge {1} begins at {2} and ends at {3}, so {4} does not say which way along it a dart is pressed. Name the one or the other, or say start or end."),
         [DiagnosticCode.CutEndsOnOwnEdge] = (Severity.Error, "A cut that parts panel {0} begins and ends on edge {1}. End it on another edge."),
 
         [DiagnosticCode.SeamOntoItself] = (Severity.Error, "Edge {0} is sewn to itself. Name the edge that it is sewn to."),

@@ -153,8 +153,8 @@ public sealed partial class DraftingSheet
         double sewnMm = alongMm;
         foreach (Dart dart in edge.Darts)
         {
-            double fromMm = paths[index].LengthToMm(paths[index].ClosestTo(dart.CentreLeg));
-            double toMm = paths[index].LengthToMm(paths[index].ClosestTo(dart.SideLeg));
+            double fromMm = paths[index].LengthToMm(paths[index].ClosestTo(dart.StartLeg));
+            double toMm = paths[index].LengthToMm(paths[index].ClosestTo(dart.EndLeg));
             if (alongMm > fromMm && alongMm < toMm)
             {
                 throw PanelErrors.OffEdge(panel, notch.Edge, alongMm, edge.SewnLengthMm(), Now(Tracing));

@@ -77,7 +77,7 @@ public sealed class PanelOutline
     /// <param name="dart">The dart.</param>
     /// <param name="pressed">The way its intake is pressed.</param>
     [Pure]
-    public PanelOutline WithDart(EdgeName edge, DraftedDart dart, Toward pressed = Toward.Centre)
+    public PanelOutline WithDart(EdgeName edge, DraftedDart dart, Toward pressed = Toward.Start)
         => new(Name, From, Edges, [.. Darts, new OutlineDart(edge, Guard.NotNull(dart, nameof(dart)), pressed)], Notches, Landmarks, Grain);
 
     /// <summary>Adds a notch on an edge at a landmark.</summary>

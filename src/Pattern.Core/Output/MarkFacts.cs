@@ -6,7 +6,7 @@ namespace Pattern.Core.Output;
 /// <summary>Which part of a panel or piece a line is, so that a reader of the drawing can measure it with tools of their own.</summary>
 public sealed class MarkFacts
 {
-    private MarkFacts(PanelName panel, MarkPart part, EdgeName? edge, int? dart, Toward? toward)
+    private MarkFacts(PanelName panel, MarkPart part, EdgeName edge, int? dart, string? toward)
     {
         Panel = panel;
         Part = part;
@@ -21,14 +21,14 @@ public sealed class MarkFacts
     /// <summary>What of the panel.</summary>
     public MarkPart Part { get; }
 
-    /// <summary>The edge that a stretch of seam line or cut line belongs to, or that a corner comes after; null for parts of a dart.</summary>
-    public EdgeName? Edge { get; }
+    /// <summary>The edge that a stretch of seam line or cut line belongs to, or that a corner comes after, or that a dart stands on.</summary>
+    public EdgeName Edge { get; }
 
-    /// <summary>The number of the dart, from the centre, starting at 1; null for a stretch of seam line.</summary>
+    /// <summary>The number of the dart on its edge, starting at 1; null for a stretch of seam line.</summary>
     public int? Dart { get; }
 
-    /// <summary>Which leg of the dart; for a cap, which way the dart is pressed; null for a stretch of seam line.</summary>
-    public Toward? Toward { get; }
+    /// <summary>Which leg of the dart, in the word of <see cref="Panels.Panel.WordFor"/>; for a cap, which way the dart is pressed; null for a stretch of seam line.</summary>
+    public string? Toward { get; }
 
     /// <summary>A stretch of the seam line of an edge.</summary>
     public static MarkFacts OfSeam(PanelName panel, EdgeName edge) => new(panel, MarkPart.Seam, edge, null, null);
@@ -41,18 +41,17 @@ public sealed class MarkFacts
 
     /// <summary>A leg of a dart.</summary>
     /// <param name="panel">The panel that the dart is on.</param>
-    /// <param name="dart">Its number, from the centre, starting at 1.</param>
-    /// <param name="leg">Which leg.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException">The number is less than 1.</exception>
-    public static MarkFacts OfDartLeg(PanelName panel, int dart, Toward leg) => OfDart(panel, MarkPart.DartLeg, dart, leg);
+    /// <param name="dart">The dart.</param>
+    /// <param name="leg">Which leg, in the word of <see cref="Panels.Panel.WordFor"/>.</param>
+    /// <exception cref="System.ArgumentException">The word is no name of an edge.</exception>
+    public static MarkFacts OfDartLeg(PanelName panel, DartName dart, string leg)
+        => new(panel, MarkPart.DartLeg, dart.Edge, dart.Number, Guard.Identifier(leg, nameof(leg)));
 
     /// <summary>The cap of a dart.</summary>
     /// <param name="panel">The panel that the dart is on.</param>
-    /// <param name="dart">Its number, from the centre, starting at 1.</param>
-    /// <param name="pressed">Which way the dart is pressed.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException">The number is less than 1.</exception>
-    public static MarkFacts OfDartCap(PanelName panel, int dart, Toward pressed) => OfDart(panel, MarkPart.DartCap, dart, pressed);
-
-    private static MarkFacts OfDart(PanelName panel, MarkPart part, int dart, Toward toward)
-        => new(panel, part, null, Guard.InRange(dart, 1, int.MaxValue, nameof(dart)), (Toward)Guard.Choice((int)toward, 2, nameof(toward)));
+    /// <param name="dart">The dart.</param>
+    /// <param name="pressed">Which way the dart is pressed, in the word of <see cref="Panels.Panel.WordFor"/>.</param>
+    /// <exception cref="System.ArgumentException">The word is no name of an edge.</exception>
+    public static MarkFacts OfDartCap(PanelName panel, DartName dart, string pressed)
+        => new(panel, MarkPart.DartCap, dart.Edge, dart.Number, Guard.Identifier(pressed, nameof(pressed)));
 }

@@ -139,16 +139,16 @@ public sealed class CheckList
     {
         Dart dart = edge.Darts[index];
         PathSegment[] cap = dart.Cap.SegmentsRaw;
-        bool fromCentre = dart.PressedToward == Toward.Centre;
+        bool fromStart = dart.PressedToward == Toward.Start;
         CurvePath seam = edge.PressedOnto(index);
-        Transform2D overLeg = Transform2D.Mirror(Line.Through(dart.Apex, fromCentre ? dart.CentreLeg : dart.SideLeg));
+        Transform2D overLeg = Transform2D.Mirror(Line.Through(dart.Apex, fromStart ? dart.StartLeg : dart.EndLeg));
         Transform2D overFold = Transform2D.Mirror(Line.Through(dart.Apex, dart.MiddleOfIntake)).Then(overLeg);
 
         // The middle of every segment, and the fold itself: segments are exact images, so a cap that is off anywhere is off there.
         double off = seam.ClosestTo(overLeg.Apply(cap[(cap.Length / 2) - 1].End)).DistanceMm;
         for (int i = 0; i < cap.Length; i++)
         {
-            bool near = i < cap.Length / 2 == fromCentre;
+            bool near = i < cap.Length / 2 == fromStart;
             off = Math.Max(off, seam.ClosestTo((near ? overLeg : overFold).Apply(cap[i].PointAtRaw(0.5))).DistanceMm);
         }
 

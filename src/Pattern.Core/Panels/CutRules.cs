@@ -32,7 +32,7 @@ internal static class CutRules
 
         foreach (Dart dart in panel.Darts)
         {
-            if (own != dart.Shape && (CrossesLeg(cut, dart.CentreLeg, dart.Apex) || CrossesLeg(cut, dart.SideLeg, dart.Apex)))
+            if (own != dart.Shape && (CrossesLeg(cut, dart.StartLeg, dart.Apex) || CrossesLeg(cut, dart.EndLeg, dart.Apex)))
             {
                 throw new ConstructionException(DiagnosticCode.CutCrossesDart, from, to, panel.Name, dart.Name) { Step = step, Landmark = dart.Name.ToString() };
             }
@@ -103,9 +103,9 @@ internal static class CutRules
 
     private static bool IsWithin(in DartShape dart, in Point2D point)
     {
-        double a = Side(dart.Apex, dart.CentreLeg, point);
-        double b = Side(dart.CentreLeg, dart.SideLeg, point);
-        double c = Side(dart.SideLeg, dart.Apex, point);
+        double a = Side(dart.Apex, dart.StartLeg, point);
+        double b = Side(dart.StartLeg, dart.EndLeg, point);
+        double c = Side(dart.EndLeg, dart.Apex, point);
         return (a >= 0 && b >= 0 && c >= 0) || (a <= 0 && b <= 0 && c <= 0);
     }
 

@@ -21,22 +21,22 @@ public sealed class Dart
     /// <summary>The edge that the dart stands on, and its number there.</summary>
     public DartName Name => new(_edge.Name, Number);
 
-    /// <summary>The dart's number on its edge, in the order of the edge (from the centre), starting at 1.</summary>
+    /// <summary>The dart's number on its edge, in the order of the edge, starting at 1.</summary>
     public int Number { get; }
 
     /// <summary>The point of the wedge.</summary>
     public Point2D Apex => Shape.Apex;
 
-    /// <summary>Where the leg nearer the centre (the start of the edge) meets the seam line.</summary>
-    public Point2D CentreLeg => Shape.CentreLeg;
+    /// <summary>Where the leg nearer the start of the edge meets the seam line.</summary>
+    public Point2D StartLeg => Shape.StartLeg;
 
-    /// <summary>Where the leg nearer the side (the end of the edge) meets the seam line.</summary>
-    public Point2D SideLeg => Shape.SideLeg;
+    /// <summary>Where the leg nearer the end of the edge meets the seam line.</summary>
+    public Point2D EndLeg => Shape.EndLeg;
 
-    /// <summary>The way in which the folded intake is pressed. Common practice: towards the centre, or down.</summary>
+    /// <summary>The way in which the folded intake is pressed. Common practice: towards the centre of the body, or down.</summary>
     public Toward PressedToward => Shape.PressedToward;
 
-    /// <summary>The cut edge across the intake, from the centre leg over the fold to the side leg.</summary>
+    /// <summary>The cut edge across the intake, from the start leg over the fold to the end leg.</summary>
     /// <remarks>Shaped for the way that the dart is pressed: folded and sewn, it lies exactly under the seam line, other darts closed.</remarks>
     /// <exception cref="Diagnostics.ConstructionException">The seam line that the dart is pressed onto is shorter than half the intake.</exception>
     public CurvePath Cap => Volatile.Read(ref _cap) ?? (_cap = _edge.FoldCap(Number - 1));
@@ -51,31 +51,31 @@ public sealed class Dart
     public Angle Angle => Angle.FromRadians(AngleRad);
 
     /// <summary>How far from the seam line the legs are stitched to each other: all the way to the apex, or less for a tuck.</summary>
-    public Length StitchedLength => Length.FromMillimeters(IsTuck ? Shape.TuckMm : LegLengthMm(Toward.Centre));
+    public Length StitchedLength => Length.FromMillimeters(IsTuck ? Shape.TuckMm : LegLengthMm(Toward.Start));
 
     /// <summary>Whether the intake is only held at the seam line, as a tuck, and released before the apex.</summary>
     public bool IsTuck => Shape.TuckMm > 0;
 
     /// <summary>The middle of the intake, half way between the legs.</summary>
-    public Point2D MiddleOfIntake => CentreLeg.MidpointTo(SideLeg);
+    public Point2D MiddleOfIntake => StartLeg.MidpointTo(EndLeg);
 
     internal DartShape Shape { get; }
 
-    internal double IntakeMm => (SideLeg - CentreLeg).LengthMm;
+    internal double IntakeMm => (EndLeg - StartLeg).LengthMm;
 
     internal double LengthMm => (MiddleOfIntake - Apex).LengthMm;
 
     /// <summary>The unsigned angle between the legs.</summary>
     internal double AngleRad => Math.Abs(SignedAngleRad);
 
-    /// <summary>The turn about the apex that carries the centre leg onto the side leg.</summary>
+    /// <summary>The turn about the apex that carries the start leg onto the end leg.</summary>
     internal double SignedAngleRad
     {
         get
         {
-            Vector2D centre = CentreLeg - Apex;
-            Vector2D side = SideLeg - Apex;
-            return Math.Atan2(centre.CrossMm2(side), centre.DotMm2(side));
+            Vector2D start = StartLeg - Apex;
+            Vector2D end = EndLeg - Apex;
+            return Math.Atan2(start.CrossMm2(end), start.DotMm2(end));
         }
     }
 
@@ -83,9 +83,9 @@ public sealed class Dart
     /// <param name="toward">Which leg.</param>
     public Length LegLength(Toward toward) => Length.FromMillimeters(LegLengthMm(toward));
 
-    internal double LegLengthMm(Toward toward) => ((toward == Toward.Centre ? CentreLeg : SideLeg) - Apex).LengthMm;
+    internal double LegLengthMm(Toward toward) => ((toward == Toward.Start ? StartLeg : EndLeg) - Apex).LengthMm;
 
-    /// <summary>The motion that closes this dart: what lies beyond it turns about the apex until its side leg meets its centre leg.</summary>
+    /// <summary>The motion that closes this dart: what lies beyond it turns about the apex until its end leg meets its start leg.</summary>
     internal Transform2D Closing() => Turn(-SignedAngleRad);
 
     internal Transform2D Opening() => Turn(SignedAngleRad);

@@ -12,25 +12,25 @@ internal static class DartCaps
 {
     /// <summary>Folds the cap of a dart.</summary>
     /// <param name="dart">The dart.</param>
-    /// <param name="seam">The seam line that the dart is pressed onto, neighbouring darts closed: it ends at the centre leg, or begins at the side leg.</param>
-    /// <param name="fromCentre">Whether it is pressed towards the centre.</param>
-    /// <returns>From the centre leg over the fold to the side leg.</returns>
-    internal static CurvePath Fold(in DartShape dart, CurvePath seam, bool fromCentre)
+    /// <param name="seam">The seam line that the dart is pressed onto, neighbouring darts closed: it ends at the start leg, or begins at the end leg.</param>
+    /// <param name="fromStart">Whether it is pressed towards the start of the edge.</param>
+    /// <returns>From the start leg over the fold to the end leg.</returns>
+    internal static CurvePath Fold(in DartShape dart, CurvePath seam, bool fromStart)
     {
-        Point2D nearLeg = fromCentre ? dart.CentreLeg : dart.SideLeg;
+        Point2D nearLeg = fromStart ? dart.StartLeg : dart.EndLeg;
         Direction leg = dart.Apex.DirectionTo(nearLeg);
-        Direction foldLine = dart.Apex.DirectionTo(dart.CentreLeg.MidpointTo(dart.SideLeg));
+        Direction foldLine = dart.Apex.DirectionTo(dart.StartLeg.MidpointTo(dart.EndLeg));
 
         // Folded over the near leg, the fold line lies over the cloth half the wedge away from it.
         Transform2D overLeg = Transform2D.Mirror(Line.From(dart.Apex, leg));
         Line folded = Line.From(dart.Apex, foldLine.Transformed(overLeg));
-        CurvePath pressedOn = fromCentre ? seam.Reversed() : seam;
+        CurvePath pressedOn = fromStart ? seam.Reversed() : seam;
         if (!TryCutAt(pressedOn, folded, out List<PathSegment> under))
         {
-            throw new ConstructionException(DiagnosticCode.DartWiderThanStretch, dart.Apex, Length.FromMillimeters((dart.SideLeg - dart.CentreLeg).LengthMm))
+            throw new ConstructionException(DiagnosticCode.DartWiderThanStretch, dart.Apex, Length.FromMillimeters((dart.EndLeg - dart.StartLeg).LengthMm))
             {
                 Step = "folding a dart",
-                Measured = Length.FromMillimeters((dart.SideLeg - dart.CentreLeg).LengthMm),
+                Measured = Length.FromMillimeters((dart.EndLeg - dart.StartLeg).LengthMm),
                 Allowed = Length.FromMillimeters(2 * seam.LengthMm),
             };
         }
@@ -46,7 +46,7 @@ internal static class DartCaps
         }
 
         CurvePath path = CurvePath.Trusted(cap, isClosed: false);
-        return fromCentre ? path : path.Reversed();
+        return fromStart ? path : path.Reversed();
     }
 
     // What of a path, from its start, lies before it first crosses a line.

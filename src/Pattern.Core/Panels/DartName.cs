@@ -17,7 +17,7 @@ public readonly struct DartName : IEquatable<DartName>
     /// <summary>The edge that the dart stands on.</summary>
     public EdgeName Edge { get; }
 
-    /// <summary>Its number on the edge, in the order of the edge (from the centre), starting at 1.</summary>
+    /// <summary>Its number on the edge, in the order of the edge, starting at 1.</summary>
     public int Number => _before + 1;
 
     /// <inheritdoc/>

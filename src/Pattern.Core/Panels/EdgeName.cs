@@ -12,19 +12,19 @@ public readonly struct EdgeName : IEquatable<EdgeName>
 
     private EdgeName(string text) => _text = text;
 
-    /// <summary>The waist edge, from the centre to the side.</summary>
+    /// <summary>The waist edge.</summary>
     public static EdgeName Waist { get; } = new("waist");
 
-    /// <summary>The side seam, from the waist to the hem.</summary>
+    /// <summary>The side seam.</summary>
     public static EdgeName SideSeam { get; } = new("side");
 
-    /// <summary>The hem edge, from the side to the centre.</summary>
+    /// <summary>The hem edge.</summary>
     public static EdgeName Hem { get; } = new("hem");
 
-    /// <summary>The centre front or centre back line, from the hem to the waist.</summary>
+    /// <summary>The centre front or centre back line.</summary>
     public static EdgeName Centre { get; } = new("centre");
 
-    /// <summary>The shoulder seam, from the neck out.</summary>
+    /// <summary>The shoulder seam.</summary>
     public static EdgeName Shoulder { get; } = new("shoulder");
 
     /// <summary>The neckline.</summary>
@@ -32,6 +32,33 @@ public readonly struct EdgeName : IEquatable<EdgeName>
 
     /// <summary>The armhole.</summary>
     public static EdgeName Armhole { get; } = new("armhole");
+
+    /// <summary>The head of a sleeve, which is sewn into the armhole: also called the cap or crown.</summary>
+    public static EdgeName SleeveHead { get; } = new("sleeve head");
+
+    /// <summary>The underarm seam, where a panel has one.</summary>
+    public static EdgeName Underarm { get; } = new("underarm");
+
+    /// <summary>The front half of an underarm seam, where one panel has both.</summary>
+    public static EdgeName FrontUnderarm { get; } = new("front underarm");
+
+    /// <summary>The back half of an underarm seam, where one panel has both.</summary>
+    public static EdgeName BackUnderarm { get; } = new("back underarm");
+
+    /// <summary>The lower edge of a sleeve that ends at the wrist.</summary>
+    public static EdgeName Wrist { get; } = new("wrist");
+
+    /// <summary>The edge that a cuff is sewn to.</summary>
+    public static EdgeName Cuff { get; } = new("cuff");
+
+    /// <summary>The inside leg seam, from the crotch down.</summary>
+    public static EdgeName Inseam { get; } = new("inseam");
+
+    /// <summary>The outside leg seam, from the waist down.</summary>
+    public static EdgeName Outseam { get; } = new("outseam");
+
+    /// <summary>The crotch seam, from the waist to the inside leg: also called the seat seam or rise.</summary>
+    public static EdgeName Crotch { get; } = new("crotch");
 
     /// <summary>The name in lower case, as it is printed and written to files; "edge" for a default value.</summary>
     public string Text => _text ?? "edge";

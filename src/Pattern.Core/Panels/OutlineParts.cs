@@ -93,7 +93,7 @@ internal sealed class OutlineParts
             {
                 Point2D at = stretch.PointAtMm(distance);
                 _parts[i] = new OutlinePart(edge, stretch.SubPathMm(0, distance), default);
-                _parts.Insert(i + 1, new OutlinePart(edge, null, new DartShape(apex, at, at, Toward.Centre)));
+                _parts.Insert(i + 1, new OutlinePart(edge, null, new DartShape(apex, at, at, Toward.Start)));
                 _parts.Insert(i + 2, new OutlinePart(edge, stretch.SubPathMm(distance, within), default));
                 return i + 1;
             }
@@ -127,9 +127,9 @@ internal sealed class OutlineParts
     internal void TurnBetween(int first, int second, in Transform2D turn)
     {
         DartShape start = _parts[first].Dart;
-        _parts[first] = _parts[first] with { Dart = start with { SideLeg = turn.Apply(start.SideLeg) } };
+        _parts[first] = _parts[first] with { Dart = start with { EndLeg = turn.Apply(start.EndLeg) } };
         DartShape end = _parts[second].Dart;
-        _parts[second] = _parts[second] with { Dart = end with { CentreLeg = turn.Apply(end.CentreLeg) } };
+        _parts[second] = _parts[second] with { Dart = end with { StartLeg = turn.Apply(end.StartLeg) } };
         for (int i = Next(first); i != second; i = Next(i))
         {
             OutlinePart part = _parts[i];
@@ -191,9 +191,9 @@ internal sealed class OutlineParts
             edges.Add(ToEdge(old.Name, old.Role, run));
         }
 
-        Point2D from = _parts[second].Dart.CentreLeg;
+        Point2D from = _parts[second].Dart.StartLeg;
         Point2D apex = _parts[second].Dart.Apex;
-        Point2D to = _parts[first].Dart.SideLeg;
+        Point2D to = _parts[first].Dart.EndLeg;
         var back = new List<PathSegment>(2);
         AddLine(back, from, apex);
         AddLine(back, back.Count == 0 ? from : apex, to);
@@ -241,8 +241,8 @@ internal sealed class OutlineParts
             return;
         }
 
-        AddLine(segments, part.Dart.CentreLeg, part.Dart.Apex);
-        AddLine(segments, part.Dart.Apex, part.Dart.SideLeg);
+        AddLine(segments, part.Dart.StartLeg, part.Dart.Apex);
+        AddLine(segments, part.Dart.Apex, part.Dart.EndLeg);
     }
 
     private static void Join(List<PathSegment> segments, in Point2D through)

@@ -48,7 +48,7 @@ public sealed partial class Panel
         const string Step = "turning a dart into a tuck";
         double stitchedMm = Guard.Millimetres(stitched, 0.1, 10_000, nameof(stitched));
         Dart old = FindDart(dart);
-        double leg = old.LegLengthMm(Toward.Centre);
+        double leg = old.LegLengthMm(Toward.Start);
         return stitchedMm < leg
             ? WithDart(old, old.Shape with { TuckMm = stitchedMm }, Step)
             : throw new ConstructionException(DiagnosticCode.TuckTooLong, dart, Name, stitched, Length.FromMillimeters(leg))
@@ -67,11 +67,11 @@ public sealed partial class Panel
     /// <param name="dart">The dart.</param>
     /// <param name="to">Where the cut ends, on another edge than the dart stands on.</param>
     /// <param name="seam">What the new edges are called, on both parts.</param>
-    /// <param name="centre">What the part before the dart is called: in a skirt, the one at the centre.</param>
-    /// <param name="side">What the part beyond the dart is called.</param>
+    /// <param name="before">What the part before the dart in the order of the edges is called.</param>
+    /// <param name="beyond">What the part beyond the dart is called.</param>
     /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or ends on the edge of the dart.</exception>
     [Pure]
-    public PanelPair TurnDartIntoSeam(DartName dart, EdgePlace to, EdgeName seam, PanelName centre, PanelName side)
+    public PanelPair TurnDartIntoSeam(DartName dart, EdgePlace to, EdgeName seam, PanelName before, PanelName beyond)
     {
         const string Step = "turning a dart into a seam";
         Dart from = FindDart(dart);
@@ -84,8 +84,8 @@ public sealed partial class Panel
         int start = parts.IndexOf(from);
         int cut = parts.Cut(to, from.Apex, Step, ref start);
         RefuseOccupied(parts[cut].Dart, from, Step);
-        CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
-        return Part(parts, start, cut, from.Apex, seam, centre, side, Step);
+        CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.StartLeg, Step, from.Shape);
+        return Part(parts, start, cut, from.Apex, seam, before, beyond, Step);
     }
 
     /// <summary>Cuts this panel in two along a straight line, as for a yoke.</summary>
@@ -108,12 +108,12 @@ public sealed partial class Panel
         (EdgePlace first, EdgePlace second) = IndexOf(from.Edge) < IndexOf(to.Edge) ? (from, to) : (to, from);
         var parts = new OutlineParts(this);
         int start = parts.Cut(first, default, Step);
-        Point2D apex = parts[start].Dart.CentreLeg;
+        Point2D apex = parts[start].Dart.StartLeg;
         int end = parts.Cut(second, apex, Step, ref start);
         RefuseOccupied(parts[start].Dart, null, Step);
         RefuseOccupied(parts[end].Dart, null, Step);
-        parts.Replace(start, new DartShape(apex, apex, apex, Toward.Centre));
-        CutRules.RefuseCut(this, apex, parts[end].Dart.CentreLeg, Step);
+        parts.Replace(start, new DartShape(apex, apex, apex, Toward.Start));
+        CutRules.RefuseCut(this, apex, parts[end].Dart.StartLeg, Step);
         return Part(parts, start, end, apex, seam, before, beyond, Step);
     }
 
@@ -170,9 +170,9 @@ public sealed partial class Panel
         int index = parts.IndexOf(dart);
         PanelEdge edge = FindEdge(dart.Name.Edge);
         CubicBezier across = CubicBezier.Between(
-            dart.CentreLeg,
+            dart.StartLeg,
             edge.Stretches[dart.Number - 1].EndDirection,
-            dart.SideLeg,
+            dart.EndLeg,
             edge.Stretches[dart.Number].StartDirection);
         parts.Fill(index, CurvePath.FromCubic(across));
         double at = edge.SewnPositionMm(dart.Number - 1);

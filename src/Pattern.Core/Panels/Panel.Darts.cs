@@ -15,10 +15,10 @@ public sealed partial class Panel
     /// <param name="at">The middle of the intake.</param>
     /// <param name="intake">Straight from leg to leg.</param>
     /// <param name="length">From the middle of the intake to the apex.</param>
-    /// <param name="pressed">The way the intake is pressed. Common practice: towards the centre, or down.</param>
+    /// <param name="pressed">The way the intake is pressed. Common practice: towards the centre of the body, or down; <see cref="WithDartPressed(DartName, EdgeName)"/> says it by a neighbouring edge.</param>
     /// <exception cref="ConstructionException">The stretch of edge has no room for the intake, the apex lies outside the panel, or a leg crosses a dart.</exception>
     [Pure]
-    public Panel TakeInDart(EdgePlace at, Length intake, Length length, Toward pressed = Toward.Centre)
+    public Panel TakeInDart(EdgePlace at, Length intake, Length length, Toward pressed = Toward.Start)
     {
         const string Step = "taking in a dart";
         double intakeMm = Guard.Millimetres(intake, 0, 10_000, nameof(intake));
@@ -40,11 +40,11 @@ public sealed partial class Panel
         int index = edge.LocateSewn(middle, out double within);
         CurvePath stretch = edge.Stretches[index];
         double half = HalfOfIntake(edge, stretch, within, intakeMm);
-        Point2D centreLeg = stretch.PointAtMm(within - half);
-        Point2D sideLeg = stretch.PointAtMm(within + half);
-        Direction across = centreLeg.DirectionTo(sideLeg);
+        Point2D startLeg = stretch.PointAtMm(within - half);
+        Point2D endLeg = stretch.PointAtMm(within + half);
+        Direction across = startLeg.DirectionTo(endLeg);
         Direction inward = SeamOutline().SignedAreaMm2 > 0 ? across.TurnedLeft : across.TurnedRight;
-        var shape = new DartShape(centreLeg.MidpointTo(sideLeg) + inward.TimesMm(lengthMm), centreLeg, sideLeg, pressed);
+        var shape = new DartShape(startLeg.MidpointTo(endLeg) + inward.TimesMm(lengthMm), startLeg, endLeg, pressed);
         RefuseWrongDart(shape, at.Edge, Step);
 
         CurvePath[] stretches =
@@ -80,7 +80,7 @@ public sealed partial class Panel
 
         Direction along = first.DirectionTo(second);
         Point2D middle = first + ((second - first) * share);
-        var dart = new InsideDart(first, second, middle + along.TurnedRight.TimesMm(intakeMm / 2), middle + along.TurnedLeft.TimesMm(intakeMm / 2));
+        var dart = new InsideDart(first, second, middle + along.TurnedLeft.TimesMm(intakeMm / 2), middle + along.TurnedRight.TimesMm(intakeMm / 2));
         Point2D[] corners = dart.Corners();
         for (int i = 0; i < corners.Length; i++)
         {
@@ -108,7 +108,7 @@ public sealed partial class Panel
     }
 
     /// <summary>Returns a copy of this panel with a dart swung about the middle of its intake: same intake, same length, another direction.</summary>
-    /// <remarks>The legs would become unequal, so the leg on the outer side is laid off anew at the length of the centre leg and at the same
+    /// <remarks>The legs would become unequal, so the end leg is laid off anew at the length of the start leg and at the same
     /// intake; the stretch of edge beyond it follows, turned and fitted about its far end. Its sewn length changes a little: see the stretch, or true the edge.</remarks>
     /// <param name="dart">The dart.</param>
     /// <param name="angle">Counter-clockwise positive, less than 60 degrees either way.</param>
@@ -130,17 +130,17 @@ public sealed partial class Panel
         }
 
         Point2D apex = Transform2D.RotationRaw(old.MiddleOfIntake, Direction.FromRadians(radians)).Apply(old.Apex);
-        double leg = apex.DistanceMm(old.CentreLeg);
+        double leg = apex.DistanceMm(old.StartLeg);
         double wedge = 2 * Math.Asin(Math.Min(1, old.IntakeMm / 2 / leg)) * Math.Sign(old.SignedAngleRad);
-        Point2D sideLeg = Transform2D.RotationRaw(apex, Direction.FromRadians(wedge)).Apply(old.CentreLeg);
-        var shape = old.Shape with { Apex = apex, SideLeg = sideLeg };
+        Point2D endLeg = Transform2D.RotationRaw(apex, Direction.FromRadians(wedge)).Apply(old.StartLeg);
+        var shape = old.Shape with { Apex = apex, EndLeg = endLeg };
         RefuseWrongDart(shape, dart.Edge, Step, old.Shape);
 
         var parts = new OutlineParts(this);
         int index = parts.IndexOf(old);
         parts.Replace(index, shape);
         CurvePath beyond = parts[index + 1].Stretch!;
-        parts.Replace(index + 1, beyond.WithStartMovedTo(sideLeg));
+        parts.Replace(index + 1, beyond.WithStartMovedTo(endLeg));
         return WithEdges(parts.ToEdges(), _features, Step);
     }
 
@@ -154,6 +154,20 @@ public sealed partial class Panel
         return old.PressedToward == toward ? this : WithDart(old, old.Shape with { PressedToward = toward }, "pressing a dart");
     }
 
+    /// <summary>Returns a copy of this panel with a dart pressed toward an edge that its own edge meets: on a skirt's waist, toward the centre or the side.</summary>
+    /// <param name="dart">The dart.</param>
+    /// <param name="toward">The edge before or after the one that the dart stands on.</param>
+    /// <exception cref="ConstructionException">The edge of the dart does not meet that edge, or meets it at both ends.</exception>
+    [Pure]
+    public Panel WithDartPressed(DartName dart, EdgeName toward)
+    {
+        EdgeName start = Neighbour(dart.Edge, Toward.Start);
+        EdgeName end = Neighbour(dart.Edge, Toward.End);
+        return (start == toward) != (end == toward)
+            ? WithDartPressed(dart, start == toward ? Toward.Start : Toward.End)
+            : throw new ConstructionException(DiagnosticCode.NoSuchNeighbour, Name, dart.Edge, start, end, toward) { Step = "pressing a dart", Landmark = dart.ToString() };
+    }
+
     private Panel WithDart(Dart old, in DartShape shape, string step)
     {
         RefuseWrongDart(shape, old.Name.Edge, step, old.Shape);
@@ -165,8 +179,8 @@ public sealed partial class Panel
     private void RefuseWrongDart(in DartShape shape, EdgeName edge, string step, DartShape? replaces = null)
     {
         CutRules.RefuseOutsideUnless(this, edge, shape.Apex, step, replaces);
-        CutRules.RefuseLeg(this, shape.Apex, shape.CentreLeg, step, replaces);
-        CutRules.RefuseLeg(this, shape.Apex, shape.SideLeg, step, replaces);
+        CutRules.RefuseLeg(this, shape.Apex, shape.StartLeg, step, replaces);
+        CutRules.RefuseLeg(this, shape.Apex, shape.EndLeg, step, replaces);
     }
 
     // Half of what lies between the legs along a curved seam line, so that they stand the intake apart in a straight line.

@@ -45,7 +45,7 @@ public sealed partial class Panel
         int closing = parts.IndexOf(from);
         int cut = parts.Cut(to, from.Apex, Step, ref closing);
         RefuseOccupied(parts[cut].Dart, from, Step);
-        CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.CentreLeg, Step, from.Shape);
+        CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.StartLeg, Step, from.Shape);
         return Pivot(parts, closing, cut, part * from.SignedAngleRad, from.Apex, keep, Step);
     }
 
@@ -53,7 +53,7 @@ public sealed partial class Panel
     /// <remarks>The first stands where the dart stood; the others follow at equal spacing along the sewn edge. The angles add up to what they were.</remarks>
     /// <param name="dart">The dart.</param>
     /// <param name="count">How many darts it becomes, 2 to 8.</param>
-    /// <param name="spacing">Along the sewn edge from dart to dart; negative goes towards the centre.</param>
+    /// <param name="spacing">Along the sewn edge from dart to dart; negative goes towards the start of the edge.</param>
     /// <param name="keep">The edge that stays where it is, as in <see cref="TransferDart"/>.</param>
     /// <exception cref="ConstructionException">A new dart would stand off the edge or cross another dart, or the edge to keep is cut.</exception>
     [Pure]
@@ -123,7 +123,7 @@ public sealed partial class Panel
             foreach (CurvePath stretch in edge.StretchesRaw)
             {
                 PathLocation location = stretch.ClosestTo(closed.Apex);
-                if (location.DistanceMm < nearest && location.Point.DistanceMm(closed.CentreLeg) > OnLineMm && location.Point.DistanceMm(closed.SideLeg) > OnLineMm)
+                if (location.DistanceMm < nearest && location.Point.DistanceMm(closed.StartLeg) > OnLineMm && location.Point.DistanceMm(closed.EndLeg) > OnLineMm)
                 {
                     (hinge, nearest, at) = (edge, location.DistanceMm, before + stretch.LengthToMm(location));
                 }
@@ -164,18 +164,18 @@ public sealed partial class Panel
         double intakeMm = Guard.Millimetres(intake, 0, 10_000, nameof(intake));
         var parts = new OutlineParts(this);
         int hold = parts.Cut(hinge, default, Step);
-        Point2D apex = parts[hold].Dart.CentreLeg;
+        Point2D apex = parts[hold].Dart.StartLeg;
         int open = parts.Cut(at, apex, Step, ref hold);
         RefuseOccupied(parts[open].Dart, null, Step);
         RefuseOccupied(parts[hold].Dart, null, Step);
-        parts.Replace(hold, new DartShape(apex, apex, apex, Toward.Centre));
-        double leg = apex.DistanceMm(parts[open].Dart.CentreLeg);
+        parts.Replace(hold, new DartShape(apex, apex, apex, Toward.Start));
+        double leg = apex.DistanceMm(parts[open].Dart.StartLeg);
         if (intakeMm > 2 * leg)
         {
             throw PanelErrors.TooWide(Name, at.Edge, intakeMm, 2 * leg, Step);
         }
 
-        CutRules.RefuseCut(this, apex, parts[open].Dart.CentreLeg, Step);
+        CutRules.RefuseCut(this, apex, parts[open].Dart.StartLeg, Step);
 
         // Opening about the hinge is closing by a negative angle; which way round the outline runs decides the sign.
         double angle = 2 * Math.Asin(intakeMm / 2 / leg) * (SeamOutline().SignedAreaMm2 > 0 ? -1 : 1);
@@ -261,7 +261,7 @@ public sealed partial class Panel
     {
         if (!place.IsClosed)
         {
-            throw new ConstructionException(DiagnosticCode.CutCrossesDart, by?.Apex ?? place.Apex, place.CentreLeg, Name, "a dart that stands at that place") { Step = step };
+            throw new ConstructionException(DiagnosticCode.CutCrossesDart, by?.Apex ?? place.Apex, place.StartLeg, Name, "a dart that stands at that place") { Step = step };
         }
     }
 }

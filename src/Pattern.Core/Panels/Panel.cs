@@ -7,7 +7,7 @@ using Pattern.Core.Geometry;
 namespace Pattern.Core.Panels;
 
 /// <summary>One flat part of a block: named edges around it, darts on them, and the grain. Immutable.</summary>
-/// <remarks>The edges run head to tail around the panel. In a skirt they begin at the top of the centre line: waist, side, hem, centre. A panel
+/// <remarks>The edges run head to tail around the panel. A panel
 /// and its mirror image keep that order, so the outline may run either way round. Every verb returns a new panel; landmarks, notches
 /// and grainline travel with it.</remarks>
 public sealed partial class Panel
@@ -73,6 +73,19 @@ public sealed partial class Panel
         return false;
     }
 
+    /// <summary>The word for a way along an edge: the name of the edge that it meets there; <c>start</c> or <c>end</c> where it meets one and the same at both ends.</summary>
+    /// <remarks>On a skirt's waist <c>centre</c> and <c>side</c>, on a sleeve head <c>back underarm</c> and <c>front underarm</c>.</remarks>
+    /// <param name="edge">The edge.</param>
+    /// <param name="way">The way along it.</param>
+    /// <exception cref="ConstructionException">The panel has no such edge.</exception>
+    [Pure]
+    public string WordFor(EdgeName edge, Toward way)
+    {
+        Guard.Choice((int)way, 2, nameof(way));
+        EdgeName there = Neighbour(edge, way);
+        return there != Neighbour(edge, way == Toward.Start ? Toward.End : Toward.Start) ? there.Text : way == Toward.Start ? "start" : "end";
+    }
+
     /// <summary>Returns the dart of that name.</summary>
     /// <exception cref="ConstructionException">The panel has no such edge, or the edge no such dart.</exception>
     [Pure]
@@ -92,6 +105,9 @@ public sealed partial class Panel
     /// <exception cref="ConstructionException">A dart is too wide for the seam line that it is pressed onto.</exception>
     [Pure]
     public CurvePath CapOutline() => Outline(withCaps: true);
+
+    internal EdgeName Neighbour(EdgeName edge, Toward way)
+        => _edges[(IndexOf(edge) + (way == Toward.Start ? _edges.Length - 1 : 1)) % _edges.Length].Name;
 
     internal int IndexOf(EdgeName name)
     {
@@ -141,8 +157,8 @@ public sealed partial class Panel
                 }
                 else
                 {
-                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.CentreLeg, dart.Apex));
-                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.Apex, dart.SideLeg));
+                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.StartLeg, dart.Apex));
+                    segments[next++] = PathSegment.FromLine(new LineSegment(dart.Apex, dart.EndLeg));
                 }
             }
         }

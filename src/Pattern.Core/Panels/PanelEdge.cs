@@ -122,13 +122,13 @@ public sealed class PanelEdge
     internal CurvePath FoldCap(int index)
     {
         Dart dart = _darts[index];
-        return DartCaps.Fold(dart.Shape, PressedOnto(index), dart.PressedToward == Toward.Centre);
+        return DartCaps.Fold(dart.Shape, PressedOnto(index), dart.PressedToward == Toward.Start);
     }
 
-    /// <summary>The seam line that a dart is pressed onto, with the darts next to it closed: it ends at the centre leg, or begins at the side leg.</summary>
-    internal CurvePath PressedOnto(int index) => _darts[index].PressedToward == Toward.Centre ? JoinedBefore(index) : JoinedAfter(index);
+    /// <summary>The seam line that a dart is pressed onto, with the darts next to it closed: it ends at the start leg, or begins at the end leg.</summary>
+    internal CurvePath PressedOnto(int index) => _darts[index].PressedToward == Toward.Start ? JoinedBefore(index) : JoinedAfter(index);
 
-    // The seam line up to the centre leg, with earlier darts closed onto the stretch that ends at it.
+    // The seam line up to the start leg, with earlier darts closed onto the stretch that ends at it.
     private CurvePath JoinedBefore(int index)
     {
         CurvePath joined = _stretches[index];
@@ -142,7 +142,7 @@ public sealed class PanelEdge
         return joined;
     }
 
-    // The seam line from the side leg on, with later darts closed onto the stretch that begins at it.
+    // The seam line from the end leg on, with later darts closed onto the stretch that begins at it.
     private CurvePath JoinedAfter(int index)
     {
         CurvePath joined = _stretches[index + 1];

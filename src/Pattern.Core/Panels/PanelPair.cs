@@ -1,17 +1,17 @@
 namespace Pattern.Core.Panels;
 
-/// <summary>The two parts that a panel was cut into.</summary>
+/// <summary>The two parts that a panel was cut into, in the order of its edges.</summary>
 public sealed class PanelPair
 {
-    internal PanelPair(Panel centre, Panel side)
+    internal PanelPair(Panel before, Panel beyond)
     {
-        Centre = centre;
-        Side = side;
+        Before = before;
+        Beyond = beyond;
     }
 
-    /// <summary>The part before the cut in the order of the edges: in a skirt, the one at the centre.</summary>
-    public Panel Centre { get; }
+    /// <summary>The part before the cut: the one that holds the start of the edge that the cut begins on.</summary>
+    public Panel Before { get; }
 
-    /// <summary>The part beyond the cut.</summary>
-    public Panel Side { get; }
+    /// <summary>The part beyond the cut: the one that holds the end of that edge.</summary>
+    public Panel Beyond { get; }
 }

@@ -114,16 +114,16 @@ internal static class PanelUnfolding
             [.. panel.InsideDarts, .. panel.InsideDarts.Select(d => d.Transformed(mirror))]);
     }
 
-    // The mirror image, run the other way so that it follows on: what was pressed to the centre is pressed on to the end of the edge now.
+    // The mirror image, run the other way so that it follows on: what was pressed to the start of the edge is pressed on to its end now.
     private static PanelEdge Mirrored(PanelEdge edge, EdgeName name, Transform2D mirror) => new(
         name,
         edge.Role,
         [.. edge.Stretches.Reverse().Select(s => s.Transformed(mirror).Reversed())],
         [.. edge.Darts.Reverse().Select(d => d.Shape.Transformed(mirror)).Select(s => s with
         {
-            CentreLeg = s.SideLeg,
-            SideLeg = s.CentreLeg,
-            PressedToward = s.PressedToward == Toward.Centre ? Toward.Side : Toward.Centre,
+            StartLeg = s.EndLeg,
+            EndLeg = s.StartLeg,
+            PressedToward = s.PressedToward == Toward.Start ? Toward.End : Toward.Start,
         })]);
 
     private static PanelEdge Joined(PanelEdge first, PanelEdge second)

@@ -23,7 +23,7 @@ public sealed class PieceDart
     /// <summary>The dart; null for a double-pointed one inside the piece, which has no edge.</summary>
     public DartName? Name { get; }
 
-    /// <summary>The lines that are stitched to each other, each from the seam line or the widest place to an apex: first the one nearer the centre.
+    /// <summary>The lines that are stitched to each other, each from the seam line or the widest place to an apex: first the one nearer the start of the edge.
     /// Two, or four for a double-pointed dart.</summary>
     public IReadOnlyList<LineSegment> Legs => _legs;
 
@@ -33,7 +33,7 @@ public sealed class PieceDart
     /// <summary>Where the drill goes through, short of each apex so that stitching covers the hole.</summary>
     public IReadOnlyList<Point2D> DrillHoles => _drillHoles;
 
-    /// <summary>The seam line across the intake, from the centre leg over the fold to the side leg; null for a double-pointed dart.</summary>
+    /// <summary>The seam line across the intake, from the start leg over the fold to the end leg; null for a double-pointed dart.</summary>
     public CurvePath? SeamCap { get; }
 
     /// <summary>The cut line across the intake; folded and sewn, it lies under the cut line beside it. Null for a double-pointed dart.</summary>

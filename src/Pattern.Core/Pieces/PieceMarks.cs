@@ -50,8 +50,8 @@ internal sealed class PieceMarks
             foreach (Dart dart in edge.Edge.Darts)
             {
                 double at = edge.Edge.SewnPositionMm(dart.Number - 1);
-                notches.Add(OnLeg(edge, dart, dart.CentreLeg, at));
-                notches.Add(OnLeg(edge, dart, dart.SideLeg, at));
+                notches.Add(OnLeg(edge, dart, dart.StartLeg, at));
+                notches.Add(OnLeg(edge, dart, dart.EndLeg, at));
             }
 
             if (edge.IsOnFold)
@@ -70,13 +70,13 @@ internal sealed class PieceMarks
     {
         Point2D middle = dart.MiddleOfIntake;
         double hole = Math.Min(ShortOfApexMm, dart.LengthMm / 2);
-        double stitched = dart.IsTuck ? dart.Shape.TuckMm / dart.LegLengthMm(Toward.Centre) : 1;
+        double stitched = dart.IsTuck ? dart.Shape.TuckMm / dart.LegLengthMm(Toward.Start) : 1;
         Point2D[] holes = dart.IsTuck ? [] : [dart.Apex + dart.Apex.DirectionTo(middle).TimesMm(hole)];
         Point2D tip = cutCap.SegmentsRaw[(cutCap.SegmentsRaw.Length / 2) - 1].End;
         LineSegment[] legs =
         [
-            new(dart.CentreLeg, dart.CentreLeg + ((dart.Apex - dart.CentreLeg) * stitched)),
-            new(dart.SideLeg, dart.SideLeg + ((dart.Apex - dart.SideLeg) * stitched)),
+            new(dart.StartLeg, dart.StartLeg + ((dart.Apex - dart.StartLeg) * stitched)),
+            new(dart.EndLeg, dart.EndLeg + ((dart.Apex - dart.EndLeg) * stitched)),
         ];
         return new PieceDart(dart.Name, legs, new LineSegment(dart.Apex, tip), holes, dart.Cap, cutCap);
     }
@@ -87,8 +87,8 @@ internal sealed class PieceMarks
         Vector2D hole = dart.FirstApex.DirectionTo(dart.SecondApex).TimesMm(Math.Min(ShortOfApexMm, length / 4));
         LineSegment[] legs =
         [
-            new(dart.CentreLeg, dart.FirstApex), new(dart.SideLeg, dart.FirstApex),
-            new(dart.CentreLeg, dart.SecondApex), new(dart.SideLeg, dart.SecondApex),
+            new(dart.Right, dart.FirstApex), new(dart.Left, dart.FirstApex),
+            new(dart.Right, dart.SecondApex), new(dart.Left, dart.SecondApex),
         ];
         return new PieceDart(null, legs, new LineSegment(dart.FirstApex, dart.SecondApex), [dart.FirstApex + hole, dart.SecondApex - hole], null, null);
     }

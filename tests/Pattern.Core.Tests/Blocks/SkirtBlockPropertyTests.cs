@@ -111,7 +111,7 @@ public class SkirtBlockPropertyTests(ITestOutputHelper output)
             {
                 Dart dart = edge.Darts[i];
                 CurvePath seam = ClosedUpTo(edge, i);
-                var overLeg = Transform2D.Mirror(Line.Through(dart.Apex, dart.CentreLeg));
+                var overLeg = Transform2D.Mirror(Line.Through(dart.Apex, dart.StartLeg));
                 var overFold = Transform2D.Mirror(Line.Through(dart.Apex, dart.MiddleOfIntake));
                 double half = dart.Cap.Length.Millimeters / 2;
                 for (double share = 0; share <= 1; share += 0.125)
@@ -198,7 +198,7 @@ public class SkirtBlockPropertyTests(ITestOutputHelper output)
         for (int i = dart - 1; i >= 0; i--)
         {
             Dart d = edge.Darts[i];
-            Angle open = Angle.FromRadians((d.CentreLeg - d.Apex).AngleTo(d.SideLeg - d.Apex).Radians);
+            Angle open = Angle.FromRadians((d.StartLeg - d.Apex).AngleTo(d.EndLeg - d.Apex).Radians);
             opening = Transform2D.Rotation(d.Apex, open).Then(opening);
             path = edge.Stretches[i].Transformed(opening).Then(path);
         }

@@ -60,7 +60,7 @@ public class SkirtBlockTests
         Assert.Equal(5.0, front.Length.Inches, 1e-9);
         Assert.Equal(1.25, back.Intake.Inches, 1e-9);
         Assert.Equal(6.0, back.Length.Inches, 1e-9);
-        Assert.Equal(front.LegLength(Toward.Centre).Millimeters, front.LegLength(Toward.Side).Millimeters, 1e-9);
+        Assert.Equal(front.LegLength(Toward.Start).Millimeters, front.LegLength(Toward.End).Millimeters, 1e-9);
     }
 
     // common practice, no source.

@@ -35,7 +35,7 @@ public class SkirtWaistTests
 
                 foreach (Dart dart in waist.Darts)
                 {
-                    Off("legs", dart.LegLengthMm(Toward.Centre) - dart.LegLengthMm(Toward.Side));
+                    Off("legs", dart.LegLengthMm(Toward.Start) - dart.LegLengthMm(Toward.End));
                 }
             }
 

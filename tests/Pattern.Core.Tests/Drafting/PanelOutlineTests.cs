@@ -57,13 +57,13 @@ public class PanelOutlineTests
     {
         Landmark middle = _sheet.MarkAlong(_top, _a, Mm(80), "middle");
         DraftedDart dart = _sheet.PlaceDart(_top, middle, Mm(30), Mm(100), "apex");
-        Panel panel = _sheet.Trace(Rectangle.WithDart(EdgeName.Waist, dart, Toward.Side).WithNotch(EdgeName.Waist, _sheet.MarkAlong(_top, _b, Mm(50), "notch")));
+        Panel panel = _sheet.Trace(Rectangle.WithDart(EdgeName.Waist, dart, Toward.End).WithNotch(EdgeName.Waist, _sheet.MarkAlong(_top, _b, Mm(50), "notch")));
 
         Dart made = panel.FindDart(EdgeName.Waist.Dart(1));
         Assert.Equal(170, panel.FindEdge(EdgeName.Waist).SewnLength.Millimeters, 1e-9);
-        Assert.Equal(Math.Sqrt((15 * 15) + (100 * 100)), made.LegLength(Toward.Centre).Millimeters, 1e-9);
-        Assert.Equal(made.LegLength(Toward.Side).Millimeters, made.LegLength(Toward.Centre).Millimeters, 1e-9);
-        Assert.Equal(Toward.Side, made.PressedToward);
+        Assert.Equal(Math.Sqrt((15 * 15) + (100 * 100)), made.LegLength(Toward.Start).Millimeters, 1e-9);
+        Assert.Equal(made.LegLength(Toward.End).Millimeters, made.LegLength(Toward.Start).Millimeters, 1e-9);
+        Assert.Equal(Toward.End, made.PressedToward);
         Assert.Equal(120, panel.Notches.Single().DistanceFromStart.Millimeters, 1e-9);
         Assert.Equal(170, panel.FindEdge(EdgeName.Waist).Closed().Length.Millimeters, 1e-9);
     }
@@ -81,7 +81,7 @@ public class PanelOutlineTests
             .WithDart(EdgeName.Waist, dart));
 
         Dart made = panel.FindDart(EdgeName.Waist.Dart(1));
-        Assert.Equal(made.LegLength(Toward.Side).Millimeters, made.LegLength(Toward.Centre).Millimeters, 1e-9);
+        Assert.Equal(made.LegLength(Toward.End).Millimeters, made.LegLength(Toward.Start).Millimeters, 1e-9);
 
         // From (100, -50), square onto the line through (100, 50) that falls 2 in 1: along (1, -2) / sqrt 5 by 200 / sqrt 5.
         Assert.Equal(140, made.Apex.X.Millimeters, 1e-9);

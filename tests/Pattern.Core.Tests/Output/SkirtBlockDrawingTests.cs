@@ -104,7 +104,7 @@ public class SkirtBlockDrawingTests
         {
             Assert.Equal(dart.Apex, fold.Path.Start);
             Direction along = dart.Apex.DirectionTo(fold.Path.End);
-            Assert.Equal(0, (dart.Apex.DirectionTo(dart.CentreLeg).AngleTo(along) - along.AngleTo(dart.Apex.DirectionTo(dart.SideLeg))).Degrees, 1e-6);
+            Assert.Equal(0, (dart.Apex.DirectionTo(dart.StartLeg).AngleTo(along) - along.AngleTo(dart.Apex.DirectionTo(dart.EndLeg))).Degrees, 1e-6);
         }
     }
 

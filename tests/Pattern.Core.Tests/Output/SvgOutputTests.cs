@@ -65,12 +65,12 @@ public class SvgOutputTests
             {
                 XElement[] own = [.. paths.Where(path => Value(path, "data-panel") == panel.Name.Text && Value(path, "data-dart") == dart.Number.ToString(CultureInfo.InvariantCulture))];
                 Assert.Equal(3, own.Length);
-                foreach (Toward toward in new[] { Toward.Centre, Toward.Side })
+                foreach (Toward toward in new[] { Toward.Start, Toward.End })
                 {
-                    XElement leg = own.Single(path => Value(path, "data-leg") == (toward == Toward.Centre ? "centre" : "side"));
+                    XElement leg = own.Single(path => Value(path, "data-leg") == (toward == Toward.Start ? "centre" : "side"));
                     double[] numbers = Numbers(leg);
                     Assert.Matches("^M[^A-Z]+L[^A-Z]+$", Value(leg, "d"));
-                    AssertAt(toward == Toward.Centre ? dart.CentreLeg : dart.SideLeg, drawing, numbers[0], numbers[1]);
+                    AssertAt(toward == Toward.Start ? dart.StartLeg : dart.EndLeg, drawing, numbers[0], numbers[1]);
                     AssertAt(dart.Apex, drawing, numbers[2], numbers[3]);
                     Assert.Null(leg.Attribute("data-cap"));
                 }

@@ -75,9 +75,9 @@ public class HollowPanelTests
         {
             PanelPair parts = t.Panel.CutApart(Place(t.From, t.FromShare), Place(t.To, t.ToShare), Cut, Before, Beyond);
             Assert.True(isInside);
-            Assert.Equal(Area(t.Panel), Area(parts.Centre) + Area(parts.Side), 1e-6);
-            AssertGrain(t.Panel, parts.Centre);
-            AssertGrain(t.Panel, parts.Side);
+            Assert.Equal(Area(t.Panel), Area(parts.Before) + Area(parts.Beyond), 1e-6);
+            AssertGrain(t.Panel, parts.Before);
+            AssertGrain(t.Panel, parts.Beyond);
         }
         catch (ConstructionException refusal)
         {
@@ -124,9 +124,9 @@ public class HollowPanelTests
             return;
         }
 
-        Assert.Equal(Area(panel), Area(parts.Centre) + Area(parts.Side), 1e-6);
-        AssertGrain(panel, parts.Centre);
-        AssertGrain(panel, parts.Side);
+        Assert.Equal(Area(panel), Area(parts.Before) + Area(parts.Beyond), 1e-6);
+        AssertGrain(panel, parts.Before);
+        AssertGrain(panel, parts.Beyond);
     });
 
     private static void AssertGrain(Panel whole, Panel part)

@@ -26,9 +26,9 @@ public class PanelDartTests
         Panel moved = panel.TransferDart(EdgeName.Waist.Dart(1), EdgeName.SideSeam.At(Mm(length)));
 
         Dart dart = Assert.Single(moved.Darts);
-        Assert.Equal(140, panel.Darts.Single().LegLength(Toward.Centre).Millimeters, Close);
-        Assert.Equal(160, dart.LegLength(Toward.Side).Millimeters, Close);
-        Assert.Equal(160, dart.LegLength(Toward.Centre).Millimeters, Close);
+        Assert.Equal(140, panel.Darts.Single().LegLength(Toward.Start).Millimeters, Close);
+        Assert.Equal(160, dart.LegLength(Toward.End).Millimeters, Close);
+        Assert.Equal(160, dart.LegLength(Toward.Start).Millimeters, Close);
         Assert.Equal(34.285714, dart.Intake.Millimeters, 1e-5);
     }
 
@@ -57,7 +57,7 @@ public class PanelDartTests
         Dart dart = Assert.Single(moved.Darts);
         Assert.Equal(place.Edge, dart.Name.Edge);
         Assert.Equal(expected, dart.Intake.Millimeters, Close);
-        Assert.Equal(reach, dart.LegLength(Toward.Centre).Millimeters, Close);
+        Assert.Equal(reach, dart.LegLength(Toward.Start).Millimeters, Close);
         AssertOnlyMoved(panel, moved);
     }
 
@@ -70,16 +70,16 @@ public class PanelDartTests
         // Cut the panel apart along dart and slash, and lay the side part against the centre part so that the dart's legs meet.
         PanelPair cut = panel.TurnDartIntoSeam(EdgeName.Waist.Dart(1), shoulder, EdgeName.Of("slash"), PanelName.Of("centre part"), PanelName.Of("side part"));
         Dart dart = panel.Darts.Single();
-        Angle closing = (dart.SideLeg - dart.Apex).AngleTo(dart.CentreLeg - dart.Apex);
-        Panel laid = cut.Side.Transformed(Transform2D.Rotation(dart.Apex, closing));
+        Angle closing = (dart.EndLeg - dart.Apex).AngleTo(dart.StartLeg - dart.Apex);
+        Panel laid = cut.Beyond.Transformed(Transform2D.Rotation(dart.Apex, closing));
 
         Panel pivoted = panel.TransferDart(EdgeName.Waist.Dart(1), shoulder);
 
-        Assert.True(pivoted.FindEdge(Underarm).Start.DistanceTo(laid.FindEdge(Underarm).Start).Millimeters < Close);
+        Assert.True(pivoted.FindEdge(EdgeName.Underarm).Start.DistanceTo(laid.FindEdge(EdgeName.Underarm).Start).Millimeters < Close);
         Assert.True(pivoted.FindEdge(EdgeName.Armhole).End.DistanceTo(laid.FindEdge(EdgeName.Armhole).End).Millimeters < Close);
-        Assert.True(pivoted.FindEdge(EdgeName.Neckline).Start.DistanceTo(cut.Centre.FindEdge(EdgeName.Neckline).Start).Millimeters < Close);
+        Assert.True(pivoted.FindEdge(EdgeName.Neckline).Start.DistanceTo(cut.Before.FindEdge(EdgeName.Neckline).Start).Millimeters < Close);
         Assert.Equal(
-            laid.SeamOutline().SignedArea.SquareMillimeters + cut.Centre.SeamOutline().SignedArea.SquareMillimeters,
+            laid.SeamOutline().SignedArea.SquareMillimeters + cut.Before.SeamOutline().SignedArea.SquareMillimeters,
             pivoted.SeamOutline().SignedArea.SquareMillimeters,
             1e-5);
     }
@@ -89,8 +89,8 @@ public class PanelDartTests
     {
         Panel panel = BodiceWithBustDart();
 
-        Panel there = panel.TransferDart(EdgeName.Waist.Dart(1), Underarm.Middle);
-        Panel back = there.TransferDart(Underarm.Dart(1), EdgeName.Waist.At(panel.FindEdge(EdgeName.Waist).Stretches[0].Length));
+        Panel there = panel.TransferDart(EdgeName.Waist.Dart(1), EdgeName.Underarm.Middle);
+        Panel back = there.TransferDart(EdgeName.Underarm.Dart(1), EdgeName.Waist.At(panel.FindEdge(EdgeName.Waist).Stretches[0].Length));
 
         AssertSamePanel(panel, back, Close);
     }
@@ -171,11 +171,11 @@ public class PanelDartTests
     {
         Panel panel = BodiceWithBustDart();
 
-        Assert.Same(panel, panel.TransferPartOfDart(EdgeName.Waist.Dart(1), Underarm.Middle, Ratio.Zero));
+        Assert.Same(panel, panel.TransferPartOfDart(EdgeName.Waist.Dart(1), EdgeName.Underarm.Middle, Ratio.Zero));
         Assert.Same(panel, panel.TakeInDart(EdgeName.Shoulder.Middle, Length.Zero, Mm(60)));
         Assert.Same(panel, panel.SwingDart(EdgeName.Waist.Dart(1), Angle.Zero));
         Assert.Same(panel, panel.OpenDart(EdgeName.Shoulder.Middle, EdgeName.Centre.Middle, Length.Zero));
-        Assert.Same(panel, panel.TurnDartIntoFlare(EdgeName.Waist.Dart(1), Underarm.Middle, Ratio.Zero));
+        Assert.Same(panel, panel.TurnDartIntoFlare(EdgeName.Waist.Dart(1), EdgeName.Underarm.Middle, Ratio.Zero));
     }
 
     [Fact]
@@ -186,7 +186,7 @@ public class PanelDartTests
         Dart dart = Assert.Single(panel.Darts);
         Assert.Equal(20, dart.Intake.Millimeters, 1e-9);
         Assert.Equal(40, dart.Length.Millimeters, 1e-9);
-        Assert.Equal(dart.LegLength(Toward.Centre).Millimeters, dart.LegLength(Toward.Side).Millimeters, 1e-9);
+        Assert.Equal(dart.LegLength(Toward.Start).Millimeters, dart.LegLength(Toward.End).Millimeters, 1e-9);
         Assert.True(panel.FindEdge(EdgeName.Armhole).SewnLength < Bodice().FindEdge(EdgeName.Armhole).SewnLength);
     }
 
@@ -264,22 +264,22 @@ public class PanelDartTests
 
         PanelPair parts = panel.TurnDartIntoSeam(EdgeName.Waist.Dart(1), EdgeName.Shoulder.Middle, seam, PanelName.Of("centre front"), PanelName.Of("side front"));
 
-        Assert.Equal(parts.Centre.FindEdge(seam).SewnLength.Millimeters, parts.Side.FindEdge(seam).SewnLength.Millimeters, Close);
+        Assert.Equal(parts.Before.FindEdge(seam).SewnLength.Millimeters, parts.Beyond.FindEdge(seam).SewnLength.Millimeters, Close);
         foreach (EdgeName split in new[] { EdgeName.Waist, EdgeName.Shoulder })
         {
             Assert.Equal(
                 panel.FindEdge(split).SewnLength.Millimeters,
-                (parts.Centre.FindEdge(split).SewnLength + parts.Side.FindEdge(split).SewnLength).Millimeters,
+                (parts.Before.FindEdge(split).SewnLength + parts.Beyond.FindEdge(split).SewnLength).Millimeters,
                 Close);
         }
 
         Assert.Equal(
             Math.Abs(panel.SeamOutline().SignedArea.SquareMillimeters),
-            Math.Abs(parts.Centre.SeamOutline().SignedArea.SquareMillimeters) + Math.Abs(parts.Side.SeamOutline().SignedArea.SquareMillimeters),
+            Math.Abs(parts.Before.SeamOutline().SignedArea.SquareMillimeters) + Math.Abs(parts.Beyond.SeamOutline().SignedArea.SquareMillimeters),
             1e-5);
-        Assert.Single(parts.Side.Notches, n => n.Edge == Underarm);
-        Assert.Equal(20, parts.Centre.Grainline.Start.X.Millimeters, Close);
-        Assert.Equal(0, parts.Side.Grainline.Direction.AngleTo(panel.Grainline.Direction).Degrees, Close);
+        Assert.Single(parts.Beyond.Notches, n => n.Edge == EdgeName.Underarm);
+        Assert.Equal(20, parts.Before.Grainline.Start.X.Millimeters, Close);
+        Assert.Equal(0, parts.Beyond.Grainline.Direction.AngleTo(panel.Grainline.Direction).Degrees, Close);
     }
 
     [Fact]
@@ -287,8 +287,8 @@ public class PanelDartTests
     {
         PanelPair parts = Rectangle(320, 300).CutApart(EdgeName.SideSeam.At(Mm(125)), EdgeName.Centre.At(Mm(175)), EdgeName.Of("yoke"), PanelName.Of("yoke"), PanelName.Of("skirt"));
 
-        Assert.Equal(320 * 125, Math.Abs(parts.Centre.SeamOutline().SignedArea.SquareMillimeters), Close);
-        Assert.Equal(320 * 175, Math.Abs(parts.Side.SeamOutline().SignedArea.SquareMillimeters), Close);
+        Assert.Equal(320 * 125, Math.Abs(parts.Before.SeamOutline().SignedArea.SquareMillimeters), Close);
+        Assert.Equal(320 * 175, Math.Abs(parts.Beyond.SeamOutline().SignedArea.SquareMillimeters), Close);
     }
 
     [Fact]
@@ -314,13 +314,13 @@ public class PanelDartTests
 
         Dart after = swung.Darts.Single();
         Assert.Equal(before.Intake.Millimeters, after.Intake.Millimeters, Close);
-        Assert.Equal(after.LegLength(Toward.Centre).Millimeters, after.LegLength(Toward.Side).Millimeters, Close);
+        Assert.Equal(after.LegLength(Toward.Start).Millimeters, after.LegLength(Toward.End).Millimeters, Close);
         Assert.Equal(panel.FindEdge(EdgeName.Waist).End, swung.FindEdge(EdgeName.Waist).End);
     }
 
     [Theory]
-    [InlineData(Toward.Centre)]
-    [InlineData(Toward.Side)]
+    [InlineData(Toward.Start)]
+    [InlineData(Toward.End)]
     public void Cap_FoldedEitherWay_LiesOnTheSeamLine(Toward toward)
     {
         Panel panel = Bodice()
@@ -333,8 +333,8 @@ public class PanelDartTests
         Assert.Equal(2, waist.Darts.Count);
         for (int i = 0; i < 2; i++)
         {
-            Assert.True(waist.Darts[i].Cap.Start.DistanceTo(waist.Darts[i].CentreLeg).Millimeters < Close);
-            Assert.True(waist.Darts[i].Cap.End.DistanceTo(waist.Darts[i].SideLeg).Millimeters < Close);
+            Assert.True(waist.Darts[i].Cap.Start.DistanceTo(waist.Darts[i].StartLeg).Millimeters < Close);
+            Assert.True(waist.Darts[i].Cap.End.DistanceTo(waist.Darts[i].EndLeg).Millimeters < Close);
             Assert.True(CheckList.CapOffSeamMm(waist, i) < 0.01);
         }
     }
@@ -386,13 +386,13 @@ public class PanelDartTests
 
         // A dart from the underarm stands between the bust point and the side of the waist.
         AssertRefused(DiagnosticCode.CutCrossesDart, () => panel
-            .TakeInDart(Underarm.At(Mm(40)), Mm(10), Mm(80))
-            .TransferDart(EdgeName.Waist.Dart(1), Underarm.At(Mm(5))));
+            .TakeInDart(EdgeName.Underarm.At(Mm(40)), Mm(10), Mm(80))
+            .TransferDart(EdgeName.Waist.Dart(1), EdgeName.Underarm.At(Mm(5))));
 
         // The armhole cuts in between the bust point and the top of the underarm seam seen from high on the shoulder.
         AssertRefused(DiagnosticCode.CutLeavesPanel, () => Bodice()
             .TakeInDart(EdgeName.Shoulder.At(Mm(20)), Mm(6), Mm(60))
-            .TransferDart(EdgeName.Shoulder.Dart(1), Underarm.At(Mm(205))));
+            .TransferDart(EdgeName.Shoulder.Dart(1), EdgeName.Underarm.At(Mm(205))));
     }
 
     [Fact]

@@ -7,8 +7,6 @@ namespace Pattern.Core.Tests.Panels;
 /// <summary>Panels whose coordinates are known, in millimetres, y up.</summary>
 internal static class SamplePanels
 {
-    internal static readonly EdgeName Underarm = EdgeName.Of("underarm");
-
     internal static Length Mm(double value) => Length.FromMillimeters(value);
 
     internal static Point2D At(double x, double y) => Point2D.FromMillimeters(x, y);
@@ -25,14 +23,14 @@ internal static class SamplePanels
     /// <summary>A simple bodice-like front at full scale: neckline and armhole curved, all else straight. Bust point at (95, 190).</summary>
     internal static Panel Bodice() => Panel.Named(PanelName.Front)
         .WithEdge(EdgeName.Waist, EdgeRole.Opening, Line(At(0, 0), At(190, 12)))
-        .WithEdge(Underarm, EdgeRole.Seam, Line(At(190, 12), At(245, 215)))
+        .WithEdge(EdgeName.Underarm, EdgeRole.Seam, Line(At(190, 12), At(245, 215)))
         .WithEdge(EdgeName.Armhole, EdgeRole.Seam, CurvePath.From(At(245, 215)).CurveTo(At(195, 225), At(178, 270), At(188, 370)))
         .WithEdge(EdgeName.Shoulder, EdgeRole.Seam, Line(At(188, 370), At(72, 412)))
         .WithEdge(EdgeName.Neckline, EdgeRole.Opening, CurvePath.From(At(72, 412)).CurveTo(At(66, 372), At(40, 338), At(0, 336)))
         .WithEdge(EdgeName.Centre, EdgeRole.Centre, Line(At(0, 336), At(0, 0)))
         .WithGrainline(LineSegment.Between(At(20, 60), At(20, 260)))
         .WithLandmark(LandmarkName.Of("bust point"), At(95, 190))
-        .WithNotch(Underarm, Mm(60))
+        .WithNotch(EdgeName.Underarm, Mm(60))
         .WithNotch(EdgeName.Armhole, Mm(90))
         .Make();
 

@@ -45,7 +45,7 @@ public class CutLineTests
         from intake in Bodies.Range(3, 40)
         from length in Bodies.Range(20, 120)
         from atEnd in Gen.Elements(false, true)
-        from toward in Gen.Elements(Toward.Centre, Toward.Side)
+        from toward in Gen.Elements(Toward.Start, Toward.End)
         from allowance in Bodies.Range(2, 45)
         select (WithDart((recipe with { DartCount = 0 }).Make(), edge, away, intake, length, atEnd, toward), allowance)).ToArbitrary();
 
@@ -124,8 +124,8 @@ public class CutLineTests
             foreach (PieceDart mark in piece.Darts)
             {
                 Dart dart = panel.FindDart(mark.Name!.Value);
-                Line leg = Line.Through(dart.Apex, dart.CentreLeg);
-                Line fold = Line.Through(dart.Apex, dart.CentreLeg.MidpointTo(dart.SideLeg));
+                Line leg = Line.Through(dart.Apex, dart.StartLeg);
+                Line fold = Line.Through(dart.Apex, dart.StartLeg.MidpointTo(dart.EndLeg));
                 CurvePath seam = Under(waist, dart.Number - 1);
                 int half = mark.CutCap!.Segments.Count / 2;
                 Assert.Equal(0, mark.CutCap.Segments.Count % 2);
@@ -362,7 +362,7 @@ public class CutLineTests
             .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(100, 100)).LineTo(At(100, 0)).LineTo(At(0, 0)).LineTo(At(0, 100)))
             .Make()
             .TakeInDart(notch.At(Mm(55)), Mm(20), Mm(10 * Math.Sqrt(3)))
-            .TakeInDart(notch.At(Mm(66.4)), Mm(20), Mm(10 * Math.Sqrt(3)), Toward.Side);
+            .TakeInDart(notch.At(Mm(66.4)), Mm(20), Mm(10 * Math.Sqrt(3)), Toward.End);
 
         var refusal = Assert.Throws<ConstructionException>(() => PatternPiece.From(panel).WithAllowance(Mm(5)).CutLine);
 
@@ -415,7 +415,7 @@ public class CutLineTests
         return closed;
     }
 
-    private static Angle Opening(Dart dart) => (dart.CentreLeg - dart.Apex).AngleTo(dart.SideLeg - dart.Apex);
+    private static Angle Opening(Dart dart) => (dart.StartLeg - dart.Apex).AngleTo(dart.EndLeg - dart.Apex);
 
     private static IEnumerable<Point2D> Samples(CurvePath path) => path.PointsAtEqualLengths(150).Concat(path.Segments.Select(segment => segment.Start));
 

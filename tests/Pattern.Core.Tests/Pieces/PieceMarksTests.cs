@@ -89,7 +89,7 @@ public class PieceMarksTests
 
         PieceNotch[] legs = [.. piece.Notches.Where(n => n.Kind == NotchKind.DartLeg)];
 
-        Assert.Equal([dart.CentreLeg, dart.SideLeg], legs.Select(n => n.OnSeam));
+        Assert.Equal([dart.StartLeg, dart.EndLeg], legs.Select(n => n.OnSeam));
         Assert.All(legs, n => Assert.Equal(0, Line.Through(dart.Apex, n.OnSeam).SignedDistanceTo(n.Cuts[0].Start).Millimeters, 6));
         Assert.All(legs, n => Assert.True(piece.CutLine.ClosestTo(n.Cuts[0].Start).Distance < Mm(1e-6)));
     }
@@ -201,7 +201,7 @@ public class PieceMarksTests
         Dart[] darts = [.. whole.Panel.Darts];
 
         Assert.Equal(2, darts.Length);
-        Assert.Equal([Toward.Side, Toward.Centre], darts.Select(d => d.PressedToward));
+        Assert.Equal([Toward.End, Toward.Start], darts.Select(d => d.PressedToward));
         double fold = Skirt.Front.FindEdge(EdgeName.Centre).Start.X.Millimeters;
         Assert.Equal(fold - darts[1].Apex.X.Millimeters, darts[0].Apex.X.Millimeters - fold, 9);
     }

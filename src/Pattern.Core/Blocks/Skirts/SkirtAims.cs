@@ -52,7 +52,7 @@ internal static class SkirtAims
         double largest = 0;
         foreach (Dart dart in list.FindPanel(panel).FindEdge(EdgeName.Waist).Darts)
         {
-            largest = Math.Max(largest, Math.Abs(dart.LegLengthMm(Toward.Centre) - dart.LegLengthMm(Toward.Side)));
+            largest = Math.Max(largest, Math.Abs(dart.LegLengthMm(Toward.Start) - dart.LegLengthMm(Toward.End)));
         }
 
         return largest;

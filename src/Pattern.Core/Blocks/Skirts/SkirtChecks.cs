@@ -91,7 +91,7 @@ internal sealed class SkirtChecks(SkirtDraft draft)
             DartCheckNames name = DartCheckNames.Of[i];
             list.Length(name.Intake, place, dart.IntakeMm, quarter.Wedges[i].IntakeMm);
             list.Length(name.Length, place, dart.LengthMm, quarter.Wedges[i].LengthMm);
-            list.Length(name.Legs, place, dart.LegLengthMm(Toward.Centre), dart.LegLengthMm(Toward.Side));
+            list.Length(name.Legs, place, dart.LegLengthMm(Toward.Start), dart.LegLengthMm(Toward.End));
             list.Angle(name.Corner, place, CheckList.CornerAcrossDartRad(waist, i), 0);
             list.Length(name.Cap, place, CheckList.CapOffSeamMm(waist, i), 0);
             list.LengthAtMost(name.Apex, place, -dart.Apex.YMm, lowerHipMm);

@@ -157,7 +157,7 @@ internal sealed class SkirtTruing
             Landmark apex = sheet.Find(names.Apex);
             SkirtMoves.Say(sheet, quarter, apex, dart.Apex);
             sheet.Note(
-                dart.PressedToward == Toward.Centre
+                dart.PressedToward == Toward.Start
                     ? "Draw the legs of {0} again, both equal, from the traced waistline to {1}. Press the dart toward the centre."
                     : "Draw the legs of {0} again, both equal, from the traced waistline to {1}. Press the dart toward the side seam.",
                 middle,

@@ -84,7 +84,7 @@ internal sealed class BlockMarks
 
         foreach (Dart dart in panel.Darts)
         {
-            AddDart(panel.Name, dart);
+            AddDart(panel, dart);
         }
 
         foreach (Notch notch in panel.Notches)
@@ -95,10 +95,11 @@ internal sealed class BlockMarks
         Grainlines.Add(new PathMark(CurvePath.FromLine(panel.Grainline), LineRole.Grain, null, ArrowEnds.Both));
     }
 
-    private void AddDart(PanelName panel, Dart dart)
+    private void AddDart(Panel panel, Dart dart)
     {
-        Darts.Add(new PathMark(Line(dart.CentreLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel, dart.Number, Toward.Centre)));
-        Darts.Add(new PathMark(Line(dart.SideLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel, dart.Number, Toward.Side)));
+        string WordFor(Toward way) => panel.WordFor(dart.Name.Edge, way);
+        Darts.Add(new PathMark(Line(dart.StartLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel.Name, dart.Name, WordFor(Toward.Start))));
+        Darts.Add(new PathMark(Line(dart.EndLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel.Name, dart.Name, WordFor(Toward.End))));
         CurvePath cap;
         try
         {
@@ -106,11 +107,11 @@ internal sealed class BlockMarks
         }
         catch (ConstructionException refusal)
         {
-            LeftOut.Add(FormattableString.Invariant($"The cap of {panel} dart {dart.Number} cannot be drawn. {refusal.Message}"));
+            LeftOut.Add(FormattableString.Invariant($"The cap of {panel.Name} {dart.Name} cannot be drawn. {refusal.Message}"));
             return;
         }
 
-        Darts.Add(new PathMark(cap, LineRole.DartCap, MarkFacts.OfDartCap(panel, dart.Number, dart.PressedToward)));
+        Darts.Add(new PathMark(cap, LineRole.DartCap, MarkFacts.OfDartCap(panel.Name, dart.Name, WordFor(dart.PressedToward))));
         Darts.Add(new PathMark(Line(dart.Apex, FoldOf(dart, cap)), LineRole.Fold));
     }
 

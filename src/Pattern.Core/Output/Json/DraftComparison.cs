@@ -43,11 +43,11 @@ internal static class DraftComparison
         => $"{edge.Name}, {edge.Role}, {edge.Darts.Count} darts" + string.Concat(edge.Darts.Select(dart => ", " + Described(dart)));
 
     private static string Described(Dart dart)
-        => (dart.IsTuck ? "a tuck of " + JsonValue.Number(dart.Shape.TuckMm) + " mm " : string.Empty) + "pressed to the " + JsonWords.Ways.WordOf(dart.PressedToward);
+        => (dart.IsTuck ? "a tuck of " + JsonValue.Number(dart.Shape.TuckMm) + " mm " : string.Empty) + "pressed toward the " + JsonWords.Ways.WordOf(dart.PressedToward);
 
     private static string Described(Notch notch) => notch.Edge.Text + " " + JsonValue.Number(notch.Count);
 
-    private static Point2D[] Points(Dart dart) => [dart.CentreLeg, dart.Apex, dart.SideLeg];
+    private static Point2D[] Points(Dart dart) => [dart.StartLeg, dart.Apex, dart.EndLeg];
 
     private static double ApartMm(IEnumerable<Point2D> read, IEnumerable<Point2D> drafted)
         => read.Zip(drafted, (one, other) => one.DistanceMm(other)).DefaultIfEmpty(0).Max();

@@ -29,7 +29,7 @@ internal static class JsonWords
     internal static readonly JsonWords<EdgeRole> Roles = new(
         (EdgeRole.Seam, "seam"), (EdgeRole.Centre, "centre"), (EdgeRole.Hem, "hem"), (EdgeRole.Opening, "opening"));
 
-    internal static readonly JsonWords<Toward> Ways = new((Toward.Centre, "centre"), (Toward.Side, "side"));
+    internal static readonly JsonWords<Toward> Ways = new((Toward.Start, "start"), (Toward.End, "end"));
 
     internal static readonly JsonWords<Corner> Corners = new(
         (Corner.Extended, "extended"), (Corner.SquaredOff, "squared-off"), (Corner.Mirrored, "mirrored"), (Corner.Blunt, "blunt"));

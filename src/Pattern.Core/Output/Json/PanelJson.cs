@@ -32,8 +32,8 @@ internal static class PanelJson
         {
             json.Begin('{').Name("firstApex").Point(dart.FirstApex);
             json.Name("secondApex").Point(dart.SecondApex);
-            json.Name("centreLeg").Point(dart.CentreLeg);
-            json.Name("sideLeg").Point(dart.SideLeg);
+            json.Name("left").Point(dart.Left);
+            json.Name("right").Point(dart.Right);
             json.End('}');
         }
 
@@ -98,9 +98,9 @@ internal static class PanelJson
         json.End(']').Name("darts").Begin('[');
         foreach (Dart dart in edge.Darts)
         {
-            json.Begin('{').Name("centreLeg").Point(dart.CentreLeg);
+            json.Begin('{').Name("startLeg").Point(dart.StartLeg);
             json.Name("apex").Point(dart.Apex);
-            json.Name("sideLeg").Point(dart.SideLeg);
+            json.Name("endLeg").Point(dart.EndLeg);
             json.Name("pressedToward").Text(JsonWords.Ways.WordOf(dart.PressedToward));
             json.Name("stitched").Number(dart.IsTuck ? dart.Shape.TuckMm : null);
             json.End('}');
@@ -130,12 +130,12 @@ internal static class PanelJson
 
     private static DartShape Dart(JsonValue value, Point2D seamBefore, Point2D seamAfter)
     {
-        JsonObject said = value.Object("centreLeg", "apex", "sideLeg", "pressedToward", "stitched");
+        JsonObject said = value.Object("startLeg", "apex", "endLeg", "pressedToward", "stitched");
         Point2D apex = PathJson.Point(said["apex"]);
-        Point2D centreLeg = Near(said["centreLeg"], seamBefore, JoinMm, "where the stretch before it ends");
-        Point2D sideLeg = Near(said["sideLeg"], seamAfter, JoinMm, "where the stretch after it begins");
-        double length = apex.DistanceMm(centreLeg);
-        double other = apex.DistanceMm(sideLeg);
+        Point2D startLeg = Near(said["startLeg"], seamBefore, JoinMm, "where the stretch before it ends");
+        Point2D endLeg = Near(said["endLeg"], seamAfter, JoinMm, "where the stretch after it begins");
+        double length = apex.DistanceMm(startLeg);
+        double other = apex.DistanceMm(endLeg);
         if (!(length > 0 && other > 0 && Math.Abs(length - other) <= LegsMm))
         {
             throw value.Fault(
@@ -150,14 +150,21 @@ internal static class PanelJson
             throw said["stitched"].Fault(DiagnosticCode.JsonValueWrong, said["stitched"].Described(), "more than 0, up to " + JsonValue.Number(length) + ", or null for a dart that is stitched to its apex");
         }
 
-        return new DartShape(apex, centreLeg, sideLeg, said["pressedToward"].Choice(JsonWords.Ways), tuck);
+        return new DartShape(apex, startLeg, endLeg, said["pressedToward"].Choice(JsonWords.Ways), tuck);
     }
 
     private static InsideDart InsideDart(JsonValue value)
     {
-        JsonObject said = value.Object("firstApex", "secondApex", "centreLeg", "sideLeg");
-        var dart = new InsideDart(PathJson.Point(said["firstApex"]), PathJson.Point(said["secondApex"]), PathJson.Point(said["centreLeg"]), PathJson.Point(said["sideLeg"]));
-        return dart.FirstApex != dart.SecondApex ? dart : throw value.Fault(DiagnosticCode.JsonValueWrong, "a dart whose apexes are one point", "two apexes apart from each other");
+        JsonObject said = value.Object("firstApex", "secondApex", "left", "right");
+        var dart = new InsideDart(PathJson.Point(said["firstApex"]), PathJson.Point(said["secondApex"]), PathJson.Point(said["left"]), PathJson.Point(said["right"]));
+        if (dart.FirstApex == dart.SecondApex)
+        {
+            throw value.Fault(DiagnosticCode.JsonValueWrong, "a dart whose apexes are one point", "two apexes apart from each other");
+        }
+
+        return (dart.SecondApex - dart.FirstApex).CrossMm2(dart.Left - dart.Right) >= 0
+            ? dart
+            : throw value.Fault(DiagnosticCode.JsonValueWrong, "a dart whose left lies to its right", "left and right as seen from the first apex to the second");
     }
 
     private static Notch Notch(JsonValue value, Panel panel)

@@ -167,14 +167,14 @@ internal sealed class DrawnPiece
             PieceDart dart = Piece.Darts[i];
             for (int leg = 0; leg < dart.Legs.Count; leg++)
             {
-                MarkFacts? facts = dart.Name is { } name ? MarkFacts.OfDartLeg(Piece.Name, name.Number, leg == 0 ? Toward.Centre : Toward.Side) : null;
+                MarkFacts? facts = dart.Name is { } name ? MarkFacts.OfDartLeg(Piece.Name, name, Piece.Panel.WordFor(name.Edge, leg == 0 ? Toward.Start : Toward.End)) : null;
                 Darts.Add(Mark(Path(dart.Legs[leg]), LineRole.DartLeg, facts));
             }
 
             Darts.Add(Mark(Path(dart.FoldLine), LineRole.Fold));
             if (dart.SeamCap is { } cap)
             {
-                Darts.Add(Mark(cap, LineRole.Stitching, MarkFacts.OfDartCap(Piece.Name, onEdges[i].Number, onEdges[i].PressedToward)));
+                Darts.Add(Mark(cap, LineRole.Stitching, MarkFacts.OfDartCap(Piece.Name, onEdges[i].Name, Piece.Panel.WordFor(onEdges[i].Name.Edge, onEdges[i].PressedToward))));
             }
 
             foreach (Point2D hole in dart.DrillHoles)

@@ -127,11 +127,8 @@ internal sealed class SvgWriter
     private void WriteFacts(MarkFacts facts)
     {
         Attribute("data-panel", facts.Panel.Text);
-        if (facts.Edge is { } edge)
-        {
-            Attribute(facts.Part switch { MarkPart.Cut => "data-cut", MarkPart.CutCorner => "data-corner", _ => "data-edge" }, edge.Text);
-        }
-
+        string edge = facts.Part switch { MarkPart.Cut => "data-cut", MarkPart.CutCorner => "data-corner", MarkPart.Seam => "data-edge", _ => "data-on" };
+        Attribute(edge, facts.Edge.Text);
         if (facts.Dart is { } dart)
         {
             _text.Append(" data-dart=\"").Number(dart).Append('"');
@@ -139,7 +136,7 @@ internal sealed class SvgWriter
 
         if (facts.Toward is { } toward)
         {
-            Attribute(facts.Part == MarkPart.DartCap ? "data-cap" : "data-leg", toward == Toward.Centre ? "centre" : "side");
+            Attribute(facts.Part == MarkPart.DartCap ? "data-cap" : "data-leg", toward);
         }
     }
 

@@ -90,7 +90,7 @@ internal sealed class DartSweep
 
             Point2D onEdge = _closed.PointAtRaw(to);
             Transform2D beyond = Transform2D.RotationRaw(_apexes[i], _open[i]).Then(opening);
-            darts[i] = new DartShape(opening.Apply(_apexes[i]), opening.Apply(onEdge), beyond.Apply(onEdge), Toward.Centre);
+            darts[i] = new DartShape(opening.Apply(_apexes[i]), opening.Apply(onEdge), beyond.Apply(onEdge), Toward.Start);
             opening = beyond;
         }
 

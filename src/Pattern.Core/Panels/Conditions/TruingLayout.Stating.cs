@@ -20,8 +20,8 @@ internal sealed partial class TruingLayout
                 FreeRigid(index, movable, [corner]);
                 break;
             case MovableKind.Dart:
-                (int centreLeg, int sideLeg) = Legs(p, e, DartIndex(p, e, movable.Number));
-                FreeRigid(index, movable, [_apexes[(p, e, movable.Number - 1)], centreLeg, sideLeg]);
+                (int startLeg, int endLeg) = Legs(p, e, DartIndex(p, e, movable.Number));
+                FreeRigid(index, movable, [_apexes[(p, e, movable.Number - 1)], startLeg, endLeg]);
                 break;
             case MovableKind.Legs:
                 FreeLegs(index, p, e, DartIndex(p, e, movable.Number));
@@ -64,9 +64,9 @@ internal sealed partial class TruingLayout
 
     private void FreeLegs(int index, int p, int e, int dart)
     {
-        (int centreLeg, int sideLeg) = Legs(p, e, dart);
-        Follow([centreLeg, .. HandlesAt(centreLeg)], Unknown(index, 0), FollowWay.AlongLeg, _dartPieces[(p, e, dart, DartLine.CentreLeg)]);
-        Follow([sideLeg, .. HandlesAt(sideLeg)], Unknown(index, 0), FollowWay.AlongLeg, _dartPieces[(p, e, dart, DartLine.SideLeg)]);
+        (int startLeg, int endLeg) = Legs(p, e, dart);
+        Follow([startLeg, .. HandlesAt(startLeg)], Unknown(index, 0), FollowWay.AlongLeg, _dartPieces[(p, e, dart, DartLine.StartLeg)]);
+        Follow([endLeg, .. HandlesAt(endLeg)], Unknown(index, 0), FollowWay.AlongLeg, _dartPieces[(p, e, dart, DartLine.EndLeg)]);
     }
 
     // Inside a stretch a handle keeps its direction where the curve runs smoothly on, so that it still does.
@@ -103,8 +103,8 @@ internal sealed partial class TruingLayout
         }
     }
 
-    private (int CentreLeg, int SideLeg) Legs(int p, int e, int dart)
-        => (_pieces[_dartPieces[(p, e, dart, DartLine.CentreLeg)]].End, _pieces[_dartPieces[(p, e, dart, DartLine.SideLeg)]].End);
+    private (int StartLeg, int EndLeg) Legs(int p, int e, int dart)
+        => (_pieces[_dartPieces[(p, e, dart, DartLine.StartLeg)]].End, _pieces[_dartPieces[(p, e, dart, DartLine.EndLeg)]].End);
 
     private int DartIndex(int p, int e, int number)
     {
@@ -142,7 +142,7 @@ internal sealed partial class TruingLayout
             case ConditionKind.LegsEqual:
                 (int p, int e) = Find(condition.Edges[0]);
                 int dart = DartIndex(p, e, condition.Dart.DartName.Number);
-                Add(index, condition.Name, isAngle: false, [Line(p, e, dart, DartLine.CentreLeg, 1), Line(p, e, dart, DartLine.SideLeg, -1)]);
+                Add(index, condition.Name, isAngle: false, [Line(p, e, dart, DartLine.StartLeg, 1), Line(p, e, dart, DartLine.EndLeg, -1)]);
                 break;
             default:
                 (p, e) = Find(condition.Edges[0]);
@@ -188,8 +188,8 @@ internal sealed partial class TruingLayout
                 [
                     new TruingTerm(TermKind.StartAngle, 1, _firstPiece[(p, e, d + 1)]),
                     new TruingTerm(TermKind.EndAngle, -1, arrives),
-                    new TruingTerm(TermKind.StartAngle, -1, _dartPieces[(p, e, d, DartLine.SideLeg)]),
-                    new TruingTerm(TermKind.StartAngle, 1, _dartPieces[(p, e, d, DartLine.CentreLeg)]),
+                    new TruingTerm(TermKind.StartAngle, -1, _dartPieces[(p, e, d, DartLine.EndLeg)]),
+                    new TruingTerm(TermKind.StartAngle, 1, _dartPieces[(p, e, d, DartLine.StartLeg)]),
                 ]);
         }
     }

@@ -195,14 +195,14 @@ internal sealed partial class TruingLayout
 
                 if (s < edges[e].Darts.Count)
                 {
-                    int centreLeg = node;
-                    int sideLeg = _spots++;
+                    int startLeg = node;
+                    int endLeg = _spots++;
                     int apex = _spots++;
                     _apexes[(p, e, s)] = apex;
-                    AddDart(p, e, s, DartLine.CentreLeg, apex, centreLeg);
-                    AddDart(p, e, s, DartLine.SideLeg, apex, sideLeg);
-                    AddDart(p, e, s, DartLine.Intake, centreLeg, sideLeg);
-                    node = sideLeg;
+                    AddDart(p, e, s, DartLine.StartLeg, apex, startLeg);
+                    AddDart(p, e, s, DartLine.EndLeg, apex, endLeg);
+                    AddDart(p, e, s, DartLine.Intake, startLeg, endLeg);
+                    node = endLeg;
                 }
             }
 

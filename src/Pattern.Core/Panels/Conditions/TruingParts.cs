@@ -23,8 +23,8 @@ internal readonly record struct TruingPiece(
 internal enum DartLine
 {
     None,
-    CentreLeg,
-    SideLeg,
+    StartLeg,
+    EndLeg,
     Intake,
 }
 

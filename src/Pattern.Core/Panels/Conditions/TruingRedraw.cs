@@ -78,8 +78,8 @@ internal static class TruingRedraw
             darts[d] = shape with
             {
                 Apex = shape.Apex + room.Gone(room.Layout.Apex(p, e, d)),
-                CentreLeg = shape.CentreLeg + room.Gone(room.Layout.Pieces[room.Layout.DartPiece(p, e, d, DartLine.CentreLeg)].End),
-                SideLeg = shape.SideLeg + room.Gone(room.Layout.Pieces[room.Layout.DartPiece(p, e, d, DartLine.SideLeg)].End),
+                StartLeg = shape.StartLeg + room.Gone(room.Layout.Pieces[room.Layout.DartPiece(p, e, d, DartLine.StartLeg)].End),
+                EndLeg = shape.EndLeg + room.Gone(room.Layout.Pieces[room.Layout.DartPiece(p, e, d, DartLine.EndLeg)].End),
             };
             any |= darts[d] != shape;
         }

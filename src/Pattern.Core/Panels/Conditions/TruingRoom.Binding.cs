@@ -78,8 +78,8 @@ internal sealed partial class TruingRoom
         if (piece.Dart != DartLine.None)
         {
             DartShape dart = edge.Darts[piece.Stretch].Shape;
-            Point2D from = piece.Dart == DartLine.Intake ? dart.CentreLeg : dart.Apex;
-            Point2D to = piece.Dart == DartLine.CentreLeg ? dart.CentreLeg : dart.SideLeg;
+            Point2D from = piece.Dart == DartLine.Intake ? dart.StartLeg : dart.Apex;
+            Point2D to = piece.Dart == DartLine.StartLeg ? dart.StartLeg : dart.EndLeg;
             (_base[at], _base[at + 1], _base[at + 6], _base[at + 7]) = (from.XMm, from.YMm, to.XMm, to.YMm);
             (_startTo[index], _endFrom[index]) = (3, 0);
             _lengths[index] = from.DistanceMm(to);

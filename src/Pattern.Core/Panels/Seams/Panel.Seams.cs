@@ -26,7 +26,7 @@ public sealed partial class Panel
 
                 foreach (Dart dart in edge.DartsRaw)
                 {
-                    twiceMm2 += (dart.CentreLeg - from).CrossMm2(dart.Apex - from) + (dart.Apex - from).CrossMm2(dart.SideLeg - from);
+                    twiceMm2 += (dart.StartLeg - from).CrossMm2(dart.Apex - from) + (dart.Apex - from).CrossMm2(dart.EndLeg - from);
                 }
             }
 

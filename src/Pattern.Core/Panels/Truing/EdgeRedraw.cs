@@ -267,11 +267,11 @@ internal sealed class EdgeRedraw
         {
             Dart dart = _edge.Darts[i];
             Point2D apex = _closing[i].Apply(dart.Apex);
-            double to = Crossing(line, apex, _closing[i].Apply(dart.CentreLeg), from, i);
+            double to = Crossing(line, apex, _closing[i].Apply(dart.StartLeg), from, i);
             stretches[i] = CurvePath.FromCubic(line.SubCurveRaw(from, to).Transformed(open));
             Point2D onLine = line.PointAtRaw(to);
             Transform2D beyond = _closing[i + 1].Inverted();
-            darts[i] = dart.Shape with { CentreLeg = open.Apply(onLine), SideLeg = beyond.Apply(onLine) };
+            darts[i] = dart.Shape with { StartLeg = open.Apply(onLine), EndLeg = beyond.Apply(onLine) };
             from = to;
             open = beyond;
         }
@@ -310,7 +310,7 @@ internal sealed class EdgeRedraw
         for (int i = 0; i < now.Darts.Count; i++)
         {
             list.Length($"dart {i + 1} intake", Place(_edge), _edge.Darts[i].IntakeMm, now.Darts[i].IntakeMm);
-            list.Length($"dart {i + 1} legs", Place(_edge), _edge.Darts[i].LegLengthMm(Toward.Centre), now.Darts[i].LegLengthMm(Toward.Centre));
+            list.Length($"dart {i + 1} legs", Place(_edge), _edge.Darts[i].LegLengthMm(Toward.Start), now.Darts[i].LegLengthMm(Toward.Start));
         }
 
         PanelEdge neighbour = panel.EdgesRaw[Neighbour];

@@ -99,14 +99,14 @@ internal sealed class PanelRedraw
 
             for (int i = 0; i < old.Darts.Count; i++)
             {
-                if (point.DistanceMm(old.Darts[i].CentreLeg) < OnLineMm)
+                if (point.DistanceMm(old.Darts[i].StartLeg) < OnLineMm)
                 {
-                    return now.Darts[i].CentreLeg;
+                    return now.Darts[i].StartLeg;
                 }
 
-                if (point.DistanceMm(old.Darts[i].SideLeg) < OnLineMm)
+                if (point.DistanceMm(old.Darts[i].EndLeg) < OnLineMm)
                 {
-                    return now.Darts[i].SideLeg;
+                    return now.Darts[i].EndLeg;
                 }
             }
         }

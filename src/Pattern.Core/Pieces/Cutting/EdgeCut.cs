@@ -87,16 +87,16 @@ internal sealed class EdgeCut
             }
 
             Dart dart = edge.Darts[k];
-            bool towardCentre = dart.PressedToward == Toward.Centre;
+            bool towardStart = dart.PressedToward == Toward.Start;
             Transform2D beyond = opening;
             opening = Transform2D.RotationRaw(opening.Inverted().Apply(dart.Apex), Direction.FromRadians(dart.SignedAngleRad)).Then(opening);
-            CurvePath? under = towardCentre ? Part(full, PathSpot.StartOf(full), to, beyond) : Part(full, to, PathSpot.EndOf(full), opening);
+            CurvePath? under = towardStart ? Part(full, PathSpot.StartOf(full), to, beyond) : Part(full, to, PathSpot.EndOf(full), opening);
             if (under is null)
             {
                 return null;
             }
 
-            caps[k] = allowanceMm == 0 ? dart.Cap : DartCaps.Fold(dart.Shape, under, towardCentre);
+            caps[k] = allowanceMm == 0 ? dart.Cap : DartCaps.Fold(dart.Shape, under, towardStart);
             from = to;
         }
 
@@ -127,7 +127,7 @@ internal sealed class EdgeCut
     {
         Dart dart = edge.Darts[index];
         Point2D apex = closing.Apply(dart.Apex);
-        Point2D leg = closing.Apply(dart.CentreLeg);
+        Point2D leg = closing.Apply(dart.StartLeg);
         double legMm = apex.DistanceMm(leg);
         double nearest = double.PositiveInfinity;
         PathSpot? spot = null;

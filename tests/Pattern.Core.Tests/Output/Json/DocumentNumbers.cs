@@ -37,8 +37,8 @@ internal static class DocumentNumbers
 
     private static IEnumerable<double> Of(Panel panel) =>
     [
-        .. panel.Edges.SelectMany(edge => edge.Stretches.SelectMany(Of).Concat(edge.Darts.SelectMany(dart => Of(dart.CentreLeg).Concat(Of(dart.Apex)).Concat(Of(dart.SideLeg))))),
-        .. panel.InsideDarts.SelectMany(dart => Of(dart.FirstApex).Concat(Of(dart.SecondApex)).Concat(Of(dart.CentreLeg)).Concat(Of(dart.SideLeg))),
+        .. panel.Edges.SelectMany(edge => edge.Stretches.SelectMany(Of).Concat(edge.Darts.SelectMany(dart => Of(dart.StartLeg).Concat(Of(dart.Apex)).Concat(Of(dart.EndLeg))))),
+        .. panel.InsideDarts.SelectMany(dart => Of(dart.FirstApex).Concat(Of(dart.SecondApex)).Concat(Of(dart.Left)).Concat(Of(dart.Right))),
         .. Of(panel.Grainline),
         .. panel.Notches.SelectMany(notch => Of(notch.Position).Prepend(notch.DistanceFromStart.Millimeters)),
         .. panel.Landmarks.SelectMany(landmark => Of(landmark.Position)),
@@ -56,8 +56,8 @@ internal static class DocumentNumbers
 
     private static IEnumerable<double> PanelIn(JsonElement panel) =>
     [
-        .. Each(panel, "edges", edge => Each(edge, "stretches", Numbers).Concat(Each(edge, "darts", dart => In(dart, "centreLeg", "apex", "sideLeg")))),
-        .. Each(panel, "insideDarts", dart => In(dart, "firstApex", "secondApex", "centreLeg", "sideLeg")),
+        .. Each(panel, "edges", edge => Each(edge, "stretches", Numbers).Concat(Each(edge, "darts", dart => In(dart, "startLeg", "apex", "endLeg")))),
+        .. Each(panel, "insideDarts", dart => In(dart, "firstApex", "secondApex", "left", "right")),
         .. In(panel, "grainline"),
         .. Each(panel, "notches", notch => In(notch, "distanceFromStart", "position")),
         .. Each(panel, "landmarks", landmark => In(landmark, "position")),

@@ -76,8 +76,8 @@ public class JsonContentTests
     [InlineData("/panels/0/edges/0/darts", "[]", DiagnosticCode.JsonValueWrong, "2 entries")]
     [InlineData("/panels/0/edges/0/stretches/0", "[]", DiagnosticCode.JsonValueWrong, "1 to 1000 entries")]
     [InlineData("/panels/0/edges/0/darts/0/apex", "[0, 0]", DiagnosticCode.JsonValueWrong, "the same to 0.01 mm", "/panels/0/edges/0/darts/0")]
-    [InlineData("/panels/0/edges/0/darts/0/centreLeg", "[0, 0]", DiagnosticCode.JsonValueWrong, "where the stretch before it ends")]
-    [InlineData("/panels/0/edges/0/darts/0/pressedToward", "\"up\"", DiagnosticCode.JsonValueWrong, "centre, side")]
+    [InlineData("/panels/0/edges/0/darts/0/startLeg", "[0, 0]", DiagnosticCode.JsonValueWrong, "where the stretch before it ends")]
+    [InlineData("/panels/0/edges/0/darts/0/pressedToward", "\"up\"", DiagnosticCode.JsonValueWrong, "start, end")]
     [InlineData("/panels/0/edges/0/darts/0/stitched", "1000", DiagnosticCode.JsonValueWrong, "the number 1000")]
     [InlineData("/panels/0/notches/0/edge", "\"sleeve\"", DiagnosticCode.JsonContentRefused, "PC2001")]
     [InlineData("/panels/0/notches/0/position", "[0, 0]", DiagnosticCode.JsonValueWrong, "on the edge at its distance")]
@@ -229,7 +229,7 @@ public class JsonContentTests
     [Fact]
     public void DraftBlock_OfAFileWithADartPressedOtherwise_SaysSo()
     {
-        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(PatternDocument.Of(SamplePieces.Skirt).ToJson(), "/panels/0/edges/0/darts/0/pressedToward", "\"side\""));
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(PatternDocument.Of(SamplePieces.Skirt).ToJson(), "/panels/0/edges/0/darts/0/pressedToward", "\"end\""));
 
         Assert.Equal(DiagnosticCode.DraftDiffers, Assert.Throws<ConstructionException>(() => read.DraftBlock()).Code);
     }

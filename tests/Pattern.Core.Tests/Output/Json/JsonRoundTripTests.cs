@@ -160,7 +160,7 @@ public class JsonRoundTripTests
         Assert.StartsWith("{\n  \"format\": \"pattern-core\",\n  \"version\": 1,\n  \"unit\": \"mm\",\n  \"body\": {\n    \"name\": \"Rosalind \\\"Ros\\\" \\\\ Zoë 李 😀 \\t\",\n", json);
         Assert.EndsWith("\n}\n", json);
         Assert.DoesNotContain('\r', json);
-        Assert.Contains("\"pressedToward\": \"centre\"", json);
+        Assert.Contains("\"pressedToward\": \"start\"", json);
         Assert.All(json.Split('\n'), line => Assert.Equal(line.TrimEnd(), line));
     }
 

@@ -99,9 +99,9 @@ internal sealed class HalfBodice
         Point2D centreWaist = new(0, 0);
 
         // No hand draws a dart inside out: its legs are shaken by less than half of their distance.
-        Point2D centreLeg = Shake(82 * w, -1, Math.Min(1, 10 / Math.Max(_noise, 1)));
+        Point2D startLeg = Shake(82 * w, -1, Math.Min(1, 10 / Math.Max(_noise, 1)));
         Point2D apex = new(96 * w, 150 * size);
-        Point2D sideLeg = Shake(110 * w, 0, Math.Min(1, 10 / Math.Max(_noise, 1)));
+        Point2D endLeg = Shake(110 * w, 0, Math.Min(1, 10 / Math.Max(_noise, 1)));
         Point2D sideWaist = Shake(225 * w, 9);
         Point2D underarm = Shake(243 * w, 205 * size);
         Point2D pitch = Shake(188 * w, 290 * size);
@@ -112,8 +112,8 @@ internal sealed class HalfBodice
         Vector2D tilt = Shaken(up, 0.3);
         double depth = neck.YMm - centreNeck.YMm;
 
-        var first = CurvePath.FromCubic(Cubic(centreWaist, new Vector2D(27 * w, 0), new Vector2D(-27 * w, 0), centreLeg));
-        var second = CurvePath.FromCubic(Cubic(sideLeg, new Vector2D(38 * w, 1), new Vector2D(-38 * w, -4), sideWaist));
+        var first = CurvePath.FromCubic(Cubic(centreWaist, new Vector2D(27 * w, 0), new Vector2D(-27 * w, 0), startLeg));
+        var second = CurvePath.FromCubic(Cubic(endLeg, new Vector2D(38 * w, 1), new Vector2D(-38 * w, -4), sideWaist));
         var side = CurvePath.FromLine(new LineSegment(sideWaist, underarm));
         var armhole = CurvePath.FromSegments(
         [
@@ -125,7 +125,7 @@ internal sealed class HalfBodice
         var centre = CurvePath.FromLine(new LineSegment(centreNeck, centreWaist));
 
         waist += (225 * w) - (28 * w);
-        var dart = new DartShape(apex, centreLeg, sideLeg, Toward.Centre);
+        var dart = new DartShape(apex, startLeg, endLeg, Toward.Start);
         return new Panel(
             name,
             [

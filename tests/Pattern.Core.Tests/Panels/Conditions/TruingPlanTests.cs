@@ -313,7 +313,7 @@ public class TruingPlanTests
     private static double LegsOff(Panel panel)
     {
         Dart dart = panel.FindEdge(EdgeName.Waist).Darts[0];
-        return dart.LegLengthMm(Toward.Centre) - dart.LegLengthMm(Toward.Side);
+        return dart.LegLengthMm(Toward.Start) - dart.LegLengthMm(Toward.End);
     }
 
     // The corner in the closed edge, where its first stretch has been joined to its second.

@@ -125,16 +125,16 @@ public class SeamPlanTests
         PanelPair cut = Block.Front.TurnDartIntoSeam(
             EdgeName.Waist.Dart(1), EdgeName.Hem.Middle, EdgeName.Of("panel seam"), PanelName.Of("centre front"), PanelName.Of("side front"));
 
-        Assert.False(Block.Seams.Check(Block.Back, cut.Centre, cut.Side).Passed);
+        Assert.False(Block.Seams.Check(Block.Back, cut.Before, cut.Beyond).Passed);
         SeamPlan plan = Block.Seams
-            .Renamed(EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam), Of(cut.Side, EdgeName.SideSeam))
-            .With(Seam.Between(Of(cut.Centre, EdgeName.Of("panel seam")), Of(cut.Side, EdgeName.Of("panel seam"))).Named("panel seam"));
+            .Renamed(EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam), Of(cut.Beyond, EdgeName.SideSeam))
+            .With(Seam.Between(Of(cut.Before, EdgeName.Of("panel seam")), Of(cut.Beyond, EdgeName.Of("panel seam"))).Named("panel seam"));
 
-        CheckReport report = plan.Check(Block.Back, cut.Centre, cut.Side);
+        CheckReport report = plan.Check(Block.Back, cut.Before, cut.Beyond);
         Assert.True(report.Passed, report.ToString());
         Assert.Contains(report.Findings, f => f.Check == "panel seam start to end");
         Assert.Throws<ArgumentException>(() => Block.Seams.Renamed(EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam), EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam)));
-        Assert.Empty(plan.Without(Of(cut.Side, EdgeName.SideSeam)).SeamsOf(Of(cut.Side, EdgeName.SideSeam)));
+        Assert.Empty(plan.Without(Of(cut.Beyond, EdgeName.SideSeam)).SeamsOf(Of(cut.Beyond, EdgeName.SideSeam)));
     }
 
     // Whatever is done to the darts, the side seams keep their lengths: the plan stays true.

@@ -29,7 +29,7 @@ public class SeamWalkTests
     [Fact]
     public void Between_StraightSides_MeasuresBoth()
     {
-        SeamWalk walk = SeamWalk.Between(Rectangle(300, 400), EdgeName.SideSeam, Bodice(), Underarm);
+        SeamWalk walk = SeamWalk.Between(Rectangle(300, 400), EdgeName.SideSeam, Bodice(), EdgeName.Underarm);
 
         Assert.Equal(400, walk.Whole.FirstLength.Millimeters, 1e-9);
         Assert.Equal(210.318805, walk.Whole.SecondLength.Millimeters, 1e-6);

@@ -68,13 +68,13 @@ public class EdgeTruingTests
         {
             now.Apex.DistanceTo(was.Apex).Millimeters,
             (now.Angle - was.Angle).Degrees,
-            now.LegLength(Toward.Centre).Millimeters - now.LegLength(Toward.Side).Millimeters,
-            now.CentreLeg.DistanceTo(edge.Stretches[now.Number - 1].End).Millimeters,
-            now.SideLeg.DistanceTo(edge.Stretches[now.Number].Start).Millimeters,
-            Line.Through(was.Apex, was.CentreLeg).SignedDistanceTo(now.CentreLeg).Millimeters,
+            now.LegLength(Toward.Start).Millimeters - now.LegLength(Toward.End).Millimeters,
+            now.StartLeg.DistanceTo(edge.Stretches[now.Number - 1].End).Millimeters,
+            now.EndLeg.DistanceTo(edge.Stretches[now.Number].Start).Millimeters,
+            Line.Through(was.Apex, was.StartLeg).SignedDistanceTo(now.StartLeg).Millimeters,
 
             // The intake follows the leg: 2 leg sin(angle / 2).
-            now.Intake.Millimeters - (2 * now.LegLength(Toward.Centre).Millimeters * Math.Sin(was.Angle.Radians / 2)),
+            now.Intake.Millimeters - (2 * now.LegLength(Toward.Start).Millimeters * Math.Sin(was.Angle.Radians / 2)),
         }.Max(Math.Abs)).DefaultIfEmpty(0).Max();
         return (edge.Darts.Count == c.Edge.Darts.Count && worst < 1e-6).Label($"{worst} off");
     }));
@@ -183,7 +183,7 @@ public class EdgeTruingTests
         // Symmetrical, so the dart stays upright in the middle, and both legs moved alike.
         Dart dart = result.Panel.Darts.Single();
         Assert.Equal(100, dart.MiddleOfIntake.X.Millimeters, 1e-6);
-        Assert.Equal(dart.LegLength(Toward.Centre).Millimeters, dart.LegLength(Toward.Side).Millimeters, 1e-9);
+        Assert.Equal(dart.LegLength(Toward.Start).Millimeters, dart.LegLength(Toward.End).Millimeters, 1e-9);
     }
 
     // By hand: the straight waist of a rectangle drawn square to both sides is the line that it was, and its top corner may slide along a side that leans.

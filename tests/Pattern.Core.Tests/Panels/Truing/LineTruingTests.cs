@@ -221,7 +221,7 @@ public class LineTruingTests
         Direction back = panel.FindEdge(arriving).Stretches[^1].EndDirection.Reversed;
         Direction on = panel.FindEdge(leaving).Stretches[0].StartDirection;
         IEnumerable<Point2D> points = panel.Edges.SelectMany(e => e.Stretches.SelectMany((s, i) =>
-            Enumerable.Range(0, 20).Select(k => s.PointAtLength(s.Length * (k / 20.0))).Concat(i < e.Darts.Count ? [e.Darts[i].CentreLeg, e.Darts[i].Apex] : [])));
+            Enumerable.Range(0, 20).Select(k => s.PointAtLength(s.Length * (k / 20.0))).Concat(i < e.Darts.Count ? [e.Darts[i].StartLeg, e.Darts[i].Apex] : [])));
         Point2D[] all = [.. points];
         double area = Enumerable.Range(0, all.Length).Sum(i =>
             (all[i].X.Millimeters * all[(i + 1) % all.Length].Y.Millimeters) - (all[(i + 1) % all.Length].X.Millimeters * all[i].Y.Millimeters));

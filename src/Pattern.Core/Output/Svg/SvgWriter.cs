@@ -2,7 +2,6 @@ using System;
 using System.Text;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
-using Pattern.Core.Panels;
 using UnitsNet.Units;
 
 namespace Pattern.Core.Output;

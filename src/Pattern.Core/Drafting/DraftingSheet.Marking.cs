@@ -117,7 +117,9 @@ public sealed partial class DraftingSheet
         }
 
         Landmark marked = Place(to, place);
-        string template = right ? "From {0} measure across to the right: {1}. Mark {2} on the {3}." : "From {0} measure across to the left: {1}. Mark {2} on the {3}.";
+        string template = right
+            ? "From {0} measure across to the right: {1}. Mark {2} on the {3}, straight above or below."
+            : "From {0} measure across to the left: {1}. Mark {2} on the {3}, straight above or below.";
         Record(template, from, distance, to, line);
         return marked;
     }

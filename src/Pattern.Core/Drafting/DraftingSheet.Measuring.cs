@@ -89,7 +89,7 @@ public sealed partial class DraftingSheet
         RequireDart(line, middle, intake, length, Doing);
         DartLegs legs = LegsOf(line, middle, Direction.Down, intake, Doing);
         Landmark end = Square(middle, Direction.Down, Doing, "Square down from {0}: {1}. Mark {2}.", length, apex, draws, LandmarkKind.DartApex);
-        return DrawLegs(line, middle, end, intake, legs);
+        return DrawLegs(line, middle, end, intake, legs, "Mark half the intake on the {3} either side of {0}, measured level: {1}. Join both to {2}.");
     }
 
     /// <summary>Draws a dart on a line that points at a landmark, such as the bust point.</summary>
@@ -109,7 +109,7 @@ public sealed partial class DraftingSheet
         Direction way = WayBetween(middle, toward, Doing);
         DartLegs legs = LegsOf(line, middle, way, intake, Doing);
         Landmark end = Lay(middle, way, length, apex, draws, Doing, LandmarkKind.DartApex, "From {0} toward {3} measure {1}. Mark {2}.", toward);
-        return DrawLegs(line, middle, end, intake, legs);
+        return DrawLegs(line, middle, end, intake, legs, "Mark half the intake on the {3} either side of {0}, measured square to the line from {0} to {2}: {1}. Join both to {2}.");
     }
 
     private void RequireDart(DraftedLine line, in Landmark middle, WorkedLength intake, WorkedLength length, string doing)
@@ -140,11 +140,11 @@ public sealed partial class DraftingSheet
         return one.AlongMm <= other.AlongMm ? new(halfMm, one.Place, one.AlongMm, other.Place, other.AlongMm) : new(halfMm, other.Place, other.AlongMm, one.Place, one.AlongMm);
     }
 
-    private DraftedDart DrawLegs(DraftedLine line, in Landmark middle, in Landmark apex, WorkedLength intake, in DartLegs legs)
+    private DraftedDart DrawLegs(DraftedLine line, in Landmark middle, in Landmark apex, WorkedLength intake, in DartLegs legs, string template)
     {
         Landmark known = middle.As(LandmarkKind.DartMiddle);
         _landmarks[middle.Index] = known;
-        Record("Mark half the intake on the {3} either side of {0}: {1}. Join both to {2}.", middle, intake.Half(), apex, line);
+        Record(template, middle, intake.Half(), apex, line);
         return new DraftedDart(line, known, apex, legs);
     }
 

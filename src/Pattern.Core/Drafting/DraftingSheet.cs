@@ -96,6 +96,9 @@ public sealed partial class DraftingSheet
             : _steps[last] = _steps[last].Because(reason);
     }
 
+    /// <summary>Keeps the curve that the last step draws again, so that its guide points can be printed.</summary>
+    internal void Redraws(RedrawnCurve curve) => _steps[_steps.Count - 1] = _steps[_steps.Count - 1].Redrawing(curve);
+
     /// <summary>States a measure of the hand draft under its name: what truing starts from, and what rounding to a tape is held against.</summary>
     /// <param name="measure">The measure; it needs a name of its own.</param>
     /// <exception cref="System.ArgumentException">The measure has no name.</exception>

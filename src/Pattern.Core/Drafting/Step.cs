@@ -98,7 +98,13 @@ public sealed class Step
     /// <summary>The step as one would say it at the table, lengths read off the tape.</summary>
     /// <param name="tapeStep">How finely the tape is read, and in which unit.</param>
     /// <remarks>A step that speaks of a dart reads a tape in inches no more coarsely than in sixteenths: darts are narrow.</remarks>
-    public string Describe(TapeStep tapeStep)
+    public string Describe(TapeStep tapeStep) => Describe(tapeStep, null);
+
+    /// <summary>The curve that truing drew again in this step, or null.</summary>
+    internal RedrawnCurve? Redrew { get; private init; }
+
+    /// <summary>The step in a text that has printed figures under their names.</summary>
+    internal string Describe(TapeStep tapeStep, NamedFigures? figures)
     {
         tapeStep = SpeaksOfDart() ? FineEnough(tapeStep) : tapeStep;
         var text = new StringBuilder();
@@ -107,14 +113,18 @@ public sealed class Step
         {
             int close = Template.IndexOf('}', open);
             int word = int.Parse(Template.Substring(open + 1, close - open - 1), NumberStyles.None, CultureInfo.InvariantCulture);
-            text.Append(Template, from, open - from).Append(_words[word].Describe(tapeStep));
+            text.Append(Template, from, open - from).Append(_words[word].Describe(tapeStep, figures));
             from = close + 1;
         }
 
         return text.Append(Template, from, Template.Length - from).ToString();
     }
 
-    private static TapeStep FineEnough(TapeStep step) => step.IsMetric || step.Parts >= TapeStep.Sixteenth.Parts ? step : TapeStep.Sixteenth;
+    internal Landmark Find(LandmarkName name) => _sheet.Find(name);
+
+    internal DraftedLine FindLine(LineName name) => _sheet.FindLine(name);
+
+    internal static TapeStep FineEnough(TapeStep step) => step.IsMetric || step.Parts >= TapeStep.Sixteenth.Parts ? step : TapeStep.Sixteenth;
 
     private bool SpeaksOfDart()
     {
@@ -135,5 +145,7 @@ public sealed class Step
     /// <summary>Number and description, read in sixteenths of an inch.</summary>
     public override string ToString() => Number.ToString(CultureInfo.InvariantCulture) + ". " + Describe(TapeStep.Sixteenth);
 
-    internal Step Because(string reason) => new(_sheet, Number, Template, _words, reason, _landmarks, _lines);
+    internal Step Because(string reason) => new(_sheet, Number, Template, _words, reason, _landmarks, _lines) { Redrew = Redrew };
+
+    internal Step Redrawing(RedrawnCurve curve) => new(_sheet, Number, Template, _words, Reason, _landmarks, _lines) { Redrew = curve };
 }

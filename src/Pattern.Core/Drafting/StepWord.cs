@@ -26,6 +26,18 @@ public readonly struct StepWord
     /// <param name="tapeStep">How finely lengths are read off the tape, and in which unit.</param>
     public string Describe(TapeStep tapeStep) => _value is WorkedLength length ? length.Describe(tapeStep) : _value?.ToString() ?? string.Empty;
 
+    internal string Describe(TapeStep tapeStep, NamedFigures? figures)
+    {
+        if (_value is not WorkedLength length)
+        {
+            return Describe(tapeStep);
+        }
+
+        string text = WorkedText.Describe(length, tapeStep, TapeStyle.Plain, figures, out TapeStep shown);
+        figures?.Add(length, shown);
+        return text;
+    }
+
     /// <summary>The word, lengths read in sixteenths of an inch.</summary>
     public override string ToString() => Describe(TapeStep.Sixteenth);
 

@@ -26,12 +26,24 @@ internal static class WorkedText
         Part,
     }
 
+    internal static string Describe(WorkedLength length, TapeStep step, TapeStyle style) => Describe(length, step, style, null, out _);
+
     /// <summary>The working, its figures at the step; where that would print a sum that is false or round what a mark of the tape shows, at the next finer mark at
     /// which it does not; where there is none, the result alone.</summary>
-    internal static string Describe(WorkedLength length, TapeStep step, TapeStyle style)
+    /// <param name="length">The length.</param>
+    /// <param name="step">The tape and its finest mark.</param>
+    /// <param name="style">Plain or typographic.</param>
+    /// <param name="figures">What the text has printed under its name: those figures stay as they are; null where nothing is.</param>
+    /// <param name="shown">The mark that the result stands on.</param>
+    internal static string Describe(WorkedLength length, TapeStep step, TapeStyle style, NamedFigures? figures, out TapeStep shown)
     {
-        TapeStep shown = StepOf(length, step, out bool addsUp);
-        var writer = new Writer(shown, style);
+        if (figures is not null && figures.TryFind(length, out shown))
+        {
+            return NameAndFigure(length, shown);
+        }
+
+        shown = StepOf(length, step, figures, out bool addsUp);
+        var writer = new Writer(shown, style, figures);
         if (length.First is null)
         {
             writer.WriteLeaf(length);
@@ -50,13 +62,13 @@ internal static class WorkedText
         return writer.Text.Append(TapeText.UnitSuffix(shown, style)).ToString();
     }
 
-    // Exact figures first; else the first mark at which rounded ones add up and none is rounded away to nothing.
-    private static TapeStep StepOf(WorkedLength length, TapeStep step, out bool addsUp)
+    // Exact figures first; else the first mark at which rounded ones add up and none is rounded away to nothing. What was measured is read as finely as a hand can.
+    private static TapeStep StepOf(WorkedLength length, TapeStep step, NamedFigures? figures, out bool addsUp)
     {
         TapeStep? rounded = null;
         for (TapeStep? finer = step; finer is { } candidate; finer = Finer(candidate))
         {
-            var sum = new Sum(candidate);
+            var sum = new Sum(candidate, figures);
             if (sum.AddsUp(length))
             {
                 if (sum.IsExact)
@@ -65,7 +77,7 @@ internal static class WorkedText
                     return candidate;
                 }
 
-                rounded ??= candidate;
+                rounded = rounded is null || length.Operation == WorkedOperation.Drawn ? candidate : rounded;
             }
         }
 
@@ -88,6 +100,9 @@ internal static class WorkedText
     /// <summary>A figure without its unit, marked where the step cannot show it exactly.</summary>
     internal static string Figure(double valueMm, TapeStep step, TapeStyle style = TapeStyle.Plain)
         => (Tape.IsOnMark(valueMm, step) ? string.Empty : Rounded) + TapeText.Number(valueMm, step, style);
+
+    private static TapeStep MarkOf(WorkedLength length, TapeStep step, NamedFigures? figures)
+        => figures is not null && figures.TryFind(length, out TapeStep mark) ? mark : step;
 
     private static bool IsFraction(double factor)
     {
@@ -116,7 +131,7 @@ internal static class WorkedText
             => operand.First is not null && operand.Name is null && depth < DeepestWorking && _parts < MostParts && ++_parts > 0;
     }
 
-    private sealed class Writer(TapeStep step, TapeStyle style) : Walk
+    private sealed class Writer(TapeStep step, TapeStyle style, NamedFigures? figures) : Walk
     {
         internal StringBuilder Text { get; } = new();
 
@@ -129,7 +144,7 @@ internal static class WorkedText
                 Text.Append(length.Name).Append(' ');
             }
 
-            WriteFigure(length.ValueMm);
+            Text.Append(Figure(length.ValueMm, MarkOf(length, step, figures), style));
         }
 
         // The working of a length, its own name left out.
@@ -188,7 +203,7 @@ internal static class WorkedText
     }
 
     /// <summary>The working as a reader would check it: from the figures that are printed, not from those behind them.</summary>
-    private sealed class Sum(TapeStep step) : Walk
+    private sealed class Sum(TapeStep step, NamedFigures? figures) : Walk
     {
         private bool _losesOne;
 
@@ -196,19 +211,19 @@ internal static class WorkedText
 
         internal bool AddsUp(WorkedLength length)
         {
-            Fraction printed = Printed(length.ValueMm);
+            Fraction printed = Printed(length.ValueMm, step);
             Fraction worked = length.First is null ? printed : Worked(length, 0);
             return !_losesOne && printed.IsKnown && worked.Equals(printed);
         }
 
-        // In marks of the step.
-        private Fraction Printed(double valueMm)
+        // In the unit of the tape: its figures may stand on different marks.
+        private Fraction Printed(double valueMm, TapeStep mark)
         {
-            double marks = Tape.MarksOf(valueMm, step, TapeRounding.Nearest);
-            bool isOnMark = Tape.IsOnMark(valueMm, step);
+            double marks = Tape.MarksOf(valueMm, mark, TapeRounding.Nearest);
+            bool isOnMark = Tape.IsOnMark(valueMm, mark);
             IsExact &= isOnMark;
             _losesOne |= marks == 0 && !isOnMark;
-            return Fraction.Of(marks, 1);
+            return Fraction.Of(marks, mark.Parts);
         }
 
         private Fraction Worked(WorkedLength length, int depth) => length.Operation switch
@@ -219,10 +234,10 @@ internal static class WorkedText
             WorkedOperation.Quotient => Operand(length.First!, depth) / (int)length.Factor,
             WorkedOperation.AtMost => Limited(Operand(length.First!, depth), Operand(length.Second!, depth), -1),
             WorkedOperation.AtLeast => Limited(Operand(length.First!, depth), Operand(length.Second!, depth), 1),
-            _ => Printed(length.ValueMm),
+            _ => Printed(length.ValueMm, MarkOf(length, step, figures)),
         };
 
-        private Fraction Operand(WorkedLength operand, int depth) => GoesInto(operand, depth) ? Worked(operand, depth + 1) : Printed(operand.ValueMm);
+        private Fraction Operand(WorkedLength operand, int depth) => GoesInto(operand, depth) ? Worked(operand, depth + 1) : Printed(operand.ValueMm, MarkOf(operand, step, figures));
 
         private static Fraction Limited(Fraction value, Fraction limit, int side)
             => !value.IsKnown || !limit.IsKnown ? Fraction.Unknown : Math.Sign(value.CompareTo(limit)) == side ? value : limit;

@@ -31,8 +31,8 @@ public class ProportionalShapingTests
         ShapingReading reading = Read("32", "40", "1", "1/2");
 
         Assert.Equal("1/16 of waist-hip difference 8 = 1/2 in", reading.BackWider.Describe(TapeStep.Eighth));
-        Assert.Equal("1/2 of (front hip width 10 - 1/4 of (waist girth 32 + waist ease 1/2)) = 15/16 in", reading.FrontDartIntake.Describe(TapeStep.Sixteenth));
-        Assert.Equal("1/2 of (back hip width 10 1/2 - 1/4 of (waist girth 32 + waist ease 1/2)) = 1 3/16 in", reading.BackDartIntake.Describe(TapeStep.Sixteenth));
+        Assert.Equal("1/2 of (front hip width 10 - quarter waist 8 1/8) = 15/16 in", reading.FrontDartIntake.Describe(TapeStep.Sixteenth));
+        Assert.Equal("1/2 of (back hip width 10 1/2 - quarter waist 8 1/8) = 1 3/16 in", reading.BackDartIntake.Describe(TapeStep.Sixteenth));
         Assert.Equal("1/8 of waist-hip difference 8, at most 1 1/4 = 1 in", reading.FrontDrop.Describe(TapeStep.Eighth));
     }
 

@@ -56,7 +56,7 @@ public class SkirtCustomsTests
 
         Assert.True(outInches > 0.1);
         Assert.Equal(1.5 * outInches, At(block, "CF waist").Y.Inches, 1e-9);
-        Assert.Contains(block.Steps, step => step.Describe(TapeStep.Sixteenth).Contains("1 1/2 \u00D7 (1/4 of waist girth 48 - front hip width"));
+        Assert.Contains(block.Steps, step => step.Describe(TapeStep.Sixteenth).Contains("1 1/2 \u00D7 (quarter waist 12 - front hip width"));
     }
 
     [Fact]

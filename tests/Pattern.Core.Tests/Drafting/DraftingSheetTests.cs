@@ -103,7 +103,7 @@ public class DraftingSheetTests
         // The hip curve from (0, 0) to (20, 100): sideways 20 (y/100)^2.
         DraftedLine hip = _sheet.HipCurve(_sheet.Mark("hip", P(0, 0)), _sheet.Mark("waist", P(20, 100)), "side");
         Near(5, 50, _sheet.MarkOnto(hip, _sheet.Find("hip"), Across.Right, Mm(5), "C"));
-        Assert.Equal("From hip measure across to the right: 0.5 cm. Mark C on the side.", LastStep);
+        Assert.Equal("From hip measure across to the right: 0.5 cm. Mark C on the side, straight above or below.", LastStep);
     }
 
     [Fact]
@@ -294,7 +294,7 @@ public class DraftingSheetTests
         Assert.Equal(LandmarkKind.DartMiddle, _sheet.Find("middle").Kind);
         Assert.Equal((65.0, 95.0), (dart.FirstLeg.X.Millimeters, dart.SecondLeg.X.Millimeters));
         Assert.Equal(0, dart.LegDifference.Millimeters, 1e-12);
-        Assert.Equal("Mark half the intake on the waist either side of middle: 1/2 of 3.0 = 1.5 cm. Join both to apex.", LastStep);
+        Assert.Equal("Mark half the intake on the waist either side of middle, measured level: 1/2 of 3.0 = 1.5 cm. Join both to apex.", LastStep);
         Assert.Equal(170, _sheet.MeasureFolded(level, "closed waist", dart).Value.Millimeters, 1e-9);
         Assert.Equal("Fold the darts and measure the waist: closed waist 17.0 cm.", LastStep);
     }

@@ -1,6 +1,9 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using System.Numerics;
+using System.Text.RegularExpressions;
 
 namespace Pattern.Core.Tests.Measurement;
 
@@ -12,6 +15,19 @@ internal sealed class PrintedSum
     private int _at;
 
     private PrintedSum(string text) => _text = text;
+
+    /// <summary>The sums that a line of a sheet prints, each from the first word of its working to the unit of its result.</summary>
+    internal static IEnumerable<string> In(string line)
+    {
+        foreach (Match end in Regex.Matches(line, @" = (?<figure>-?~?-?\d[\d /.]*(?:mm|cm|in))\b"))
+        {
+            string before = line[..end.Index];
+
+            // A working begins after a colon, after the spaces of a table, after "take in" or a comma that begins no limit, and at the unit of the figure before.
+            Match begin = Regex.Matches(before, @": |  +|would take in |, (?!at most|at least)| (?:in|cm)[,:] ").LastOrDefault() ?? Match.Empty;
+            yield return before[(begin.Index + begin.Length)..] + " = " + end.Groups["figure"].Value;
+        }
+    }
 
     /// <summary>Null where the text has no sum to check.</summary>
     internal static bool? AddsUp(string text)

@@ -62,7 +62,12 @@ public class TextOutputTests
             Assert.True(from >= 0, part);
         }
 
-        Assert.All(block.Steps, step => Assert.Contains(step.Describe(TapeStep.Eighth), text));
+        Assert.All(block.Steps, step => Assert.Contains($"{step.Number,3}. {step.Template.Split('{')[0]}", text));
+
+        // A length with a name is worked out once, before the steps; any other in its step.
+        Assert.All(
+            block.Steps.SelectMany(step => step.Workings).Where(working => working.Operands.Count > 0),
+            working => Assert.Matches(working.Name is { } name ? new Regex($"(?m)^{name}  .* = ") : new Regex(Regex.Escape(working.Describe(TapeStep.Eighth))), text));
         Assert.DoesNotContain('\r', text);
         Assert.EndsWith("\n", text);
     }
@@ -85,7 +90,7 @@ public class TextOutputTests
     {
         string text = DrawnSkirts.Draft("child").ToStepsText();
 
-        Assert.Contains("waist girth             54.0 cm", text);
+        Assert.Contains("waist girth                54.0 cm", text);
         Assert.DoesNotMatch(new Regex(@"\d in\b"), text);
     }
 

@@ -29,10 +29,10 @@ internal sealed class ProportionalShaping() : ShapingTable("proportional law")
     protected override ShapingReading Answer(ShapingQuery query)
     {
         WorkedLength wider = query.Difference.DividedBy(WiderPart).Named("back wider than front");
-        WorkedLength box = WithEase(query.HipGirth, query.HipEase).Half();
+        WorkedLength box = WithEase(query.HipGirth, query.HipEase).Half().Named("box width");
         WorkedLength front = (box - wider).Half().Named("front hip width");
         WorkedLength back = (front + wider).Named("back hip width");
-        WorkedLength waist = WithEase(query.WaistGirth, query.WaistEase).Quarter();
+        WorkedLength waist = WithEase(query.WaistGirth, query.WaistEase).Quarter().Named("quarter waist");
 
         bool hasDarts = query.Difference.ValueMm > 0.0;
         return new ShapingReading(

@@ -102,6 +102,7 @@ internal sealed class SkirtDraft
         WorkedLength lower = Depths.LowerHip;
 
         Landmark centreBack = Sheet.Mark(SkirtNames.CentreBackLevel, Point2D.Origin);
+        Sheet.Because("Near the top left corner of the paper, with a hand's breadth free above it and to its left.");
         Landmark centreFront = Sheet.SquareAcross(centreBack, Across.Right, box, SkirtNames.CentreFrontLevel, SkirtNames.WaistLevel);
         Back.CentreHem = Sheet.SquareDown(centreBack, length, SkirtNames.CentreBackHem, SkirtNames.CentreBackLine);
         Front.CentreHem = Sheet.SquareDown(centreFront, length, SkirtNames.CentreFrontHem, SkirtNames.CentreFrontLine);
@@ -220,7 +221,7 @@ internal sealed class SkirtDraft
         }
 
         quarter.Wedges = new DartWedge[count];
-        WorkedLength each = count == 1 ? quarter.Shaping.DartIntake : quarter.Shaping.DartIntake.DividedBy(count).Named("each dart");
+        WorkedLength each = quarter.Shaping.EachDart;
         for (int i = 0; i < count; i++)
         {
             DraftedDart dart = DrawDart(quarter, i, count, each);

@@ -6,7 +6,7 @@ using UnitsNet.Units;
 namespace Pattern.Core.Blocks;
 
 /// <summary>Drafts the plain fitted skirt: by hand on the sheet, then trued.</summary>
-internal sealed class SkirtMethod() : DraftingMethod("skirt block", "1", SkirtSettings.All)
+internal sealed class SkirtMethod() : DraftingMethod("skirt block", "2", SkirtSettings.All)
 {
     private static readonly EdgeName[] WaistOnly = [EdgeName.Waist];
 

@@ -39,5 +39,5 @@ internal static class SkirtMoves
         }
     }
 
-    private static WorkedLength Plain(double byMm) => WorkedLength.GivenMm(null, Math.Abs(byMm));
+    private static WorkedLength Plain(double byMm) => WorkedLength.DrawnMm(null, Math.Abs(byMm));
 }

@@ -60,7 +60,7 @@ internal static class SkirtReasons
         }
 
         WorkedLength over = Plain(draftedMm - tableIntake.ValueMm);
-        sheet.Note("The {0} side seam would take in {1}, at most {2}: {3} goes to the darts, {4}.", panel, side, most, over, tableIntake.Bare() + over);
+        sheet.Note("The {0} side seam would take in {1}, at most {2}: what is over goes to the darts, {3}.", panel, side, most, tableIntake.Bare() + over);
     }
 
     private static WorkedLength Narrow(WorkedLength tableIntake, double roomMm) => tableIntake.ValueMm > roomMm ? Plain(roomMm) : tableIntake.Bare();

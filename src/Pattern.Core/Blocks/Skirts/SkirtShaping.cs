@@ -9,10 +9,11 @@ namespace Pattern.Core.Blocks;
 /// <summary>How one quarter gets from its hip width to its waist: what darts take, and what is left for the side seam.</summary>
 internal sealed class SkirtShaping
 {
-    private SkirtShaping(WorkedLength waist, WorkedLength dartIntake, WorkedLength[] lengths)
+    private SkirtShaping(WorkedLength waist, WorkedLength dartIntake, WorkedLength eachDart, WorkedLength[] lengths)
     {
         Waist = waist;
         DartIntake = dartIntake;
+        EachDart = eachDart;
         DartLengths = lengths;
     }
 
@@ -21,6 +22,9 @@ internal sealed class SkirtShaping
 
     /// <summary>The intake of all darts together.</summary>
     internal WorkedLength DartIntake { get; }
+
+    /// <summary>The intake of one dart.</summary>
+    internal WorkedLength EachDart { get; }
 
     /// <summary>The length of each dart, from the centre; its number is the number of darts.</summary>
     internal WorkedLength[] DartLengths { get; }
@@ -55,25 +59,42 @@ internal sealed class SkirtShaping
     {
         WorkedLength suppression = (hipWidth - waist).Named(panel.Text + " suppression");
         WorkedLength intake = plan.IntakeMm is { } asked
-            ? WorkedLength.GivenMm(panel.Text + " dart intake", asked)
+            ? WorkedLength.GivenMm(panel.Text + " darts", asked)
             : WithinCaps(suppression, tableIntake, options);
         int count = CountOf(intake, plan, waist.ValueMm > twoAboveMm ? 2 : 1, options);
         if (count == 0)
         {
-            return new SkirtShaping(waist, Nothing, []);
+            return new SkirtShaping(waist, Nothing, Nothing, []);
         }
 
+        // Under the name of the table's figure only where it is that figure.
+        intake = intake.Named(panel.Text + (Math.Abs(intake.ValueMm - tableIntake.ValueMm) < SameMm ? " dart intake" : " darts"));
+        WorkedLength each = count == 1 ? intake : intake.DividedBy(count).Named("each " + panel.Text + " dart");
+        WorkedLength[] lengths = LengthsOf(panel.Text, each, count, plan, usualLength, customs, depths);
+        RefuseWrongLengths(panel, lengths, depths.LowerHip.ValueMm);
+        return new SkirtShaping(waist, intake, each, lengths);
+    }
+
+    // Each further one shorter; not shorter than the usual range of darts, unless the caller says by how much.
+    private static WorkedLength[] LengthsOf(
+        string panel, WorkedLength each, int count, DartPlan plan, WorkedLength usualLength, SkirtCustoms customs, SkirtDepths depths)
+    {
         var lengths = new WorkedLength[count];
-        lengths[0] = plan.LengthMm is { } length ? WorkedLength.GivenMm(panel.Text + " dart length", length) : NoTuck(usualLength, intake, count, depths.UpperHip, customs.ShortestDartMm);
+        lengths[0] = plan.LengthMm is { } length ? WorkedLength.GivenMm(panel + " dart length", length) : NoTuck(panel, usualLength, each, depths.UpperHip, customs.ShortestDartMm);
         WorkedLength shortening = plan.GivenShorteningMm is { } shorter ? WorkedLength.GivenMm("shorter by", shorter) : customs.Shortening;
+        double leastMm = plan.GivenShorteningMm is null ? Math.Min(customs.ShortestDartMm, lengths[0].ValueMm) : double.NegativeInfinity;
         for (int i = 1; i < count; i++)
         {
-            lengths[i] = (lengths[i - 1] - shortening).Named("dart length");
+            WorkedLength next = lengths[i - 1] - shortening;
+            next = next.ValueMm < leastMm - RoundingMm ? next.AtLeast(WorkedLength.GivenMm("shortest usual dart", leastMm)) : next;
+            lengths[i] = next.Named(Ordinals[i] + panel + " dart length");
         }
 
-        RefuseWrongLengths(panel, lengths, depths.LowerHip.ValueMm);
-        return new SkirtShaping(waist, intake.Named(panel.Text + " dart intake"), lengths);
+        return lengths;
     }
+
+    // In words: a number before a figure would read as part of it.
+    private static readonly string[] Ordinals = [string.Empty, "second ", "third ", "fourth "];
 
     private static readonly WorkedLength Nothing = WorkedLength.GivenMm("no darts", 0);
 
@@ -99,25 +120,24 @@ internal sealed class SkirtShaping
     }
 
     // A dart much longer than it is wide is a tuck that shows; one shorter than the usual range of 3 to 6 in is none. Neither ends near the hip of a small body.
-    private static WorkedLength NoTuck(WorkedLength usualLength, WorkedLength intake, int count, WorkedLength upperHip, double shortestMm)
+    private static WorkedLength NoTuck(string panel, WorkedLength usualLength, WorkedLength each, WorkedLength upperHip, double shortestMm)
     {
         const double MostOverIntake = 8;
         const double MostOverHip = 0.75;
-        WorkedLength length = usualLength.ValueMm > (upperHip.ValueMm * MostOverHip) + RoundingMm
-            ? usualLength.AtMost(upperHip.Times(MostOverHip)).Named("dart length")
-            : usualLength;
-        if (intake.ValueMm * MostOverIntake / count >= length.ValueMm - RoundingMm)
+        WorkedLength length = usualLength.ValueMm > (upperHip.ValueMm * MostOverHip) + RoundingMm ? usualLength.AtMost(upperHip.Times(MostOverHip)) : usualLength;
+        if (each.ValueMm * MostOverIntake < length.ValueMm - RoundingMm)
         {
-            return length;
+            double leastMm = Math.Min(shortestMm, length.ValueMm);
+            WorkedLength tuck = each.Times(MostOverIntake);
+            length = length.AtMost(tuck.ValueMm < leastMm ? WorkedLength.GivenMm("shortest usual dart", leastMm) : tuck);
         }
 
-        WorkedLength tuck = (count == 1 ? intake.Named("dart intake") : intake.DividedBy(count).Named("each dart")).Times(MostOverIntake);
-        double leastMm = Math.Min(shortestMm, length.ValueMm);
-        return tuck.ValueMm < leastMm ? length.AtMost(WorkedLength.GivenMm("shortest usual dart", leastMm)).Named("dart length") : length.AtMost(tuck).Named("dart length");
+        return length.First is null ? length : length.Named(panel + " dart length");
     }
 
     // Sums of halves and quarters of inches may end a few bits off in millimetres.
     private const double RoundingMm = 1e-9;
+    private const double SameMm = 1e-6;
 
     private static int CountOf(WorkedLength intake, DartPlan plan, int least, SkirtOptions options)
     {

@@ -115,11 +115,15 @@ internal sealed class SkirtTruing
 
     private void Record()
     {
-        Record(_draft.Back, Back);
-        Record(_draft.Front, Front);
+        Record(_draft.Back, Back, BackWaist);
+        Record(_draft.Front, Front, FrontWaist);
+        if (_draft.Back.SideSeamBelow is not null || _draft.Back.CentreSeamBelow is not null)
+        {
+            _draft.Sheet.Note("Leave the hem level, though its seams lean in: cloth folds flat along a straight line only. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.");
+        }
     }
 
-    private void Record(SkirtQuarter quarter, Panel panel)
+    private void Record(SkirtQuarter quarter, Panel panel, SkirtWaist trued)
     {
         DraftingSheet sheet = _draft.Sheet;
         string name = panel.Name.Text;
@@ -141,7 +145,8 @@ internal sealed class SkirtTruing
             name,
             quarter.SideFoot,
             quarter.SideWaist,
-            WorkedLength.GivenMm(null, _sideLengthMm));
+            WorkedLength.DrawnMm(null, _sideLengthMm));
+        sheet.Redraws(RedrawnCurve.OfHip(quarter.SideFoot.Name, quarter.SideWaist.Name, CurvePath.Trusted(PathSegment.FromCubic(trued.Side))));
         sheet.Note(
             waist.Darts.Count > 0
                 ? "Draw the {0} waistline again over the folds, one smooth curve from {1} to {2}, square at both ends. Trace it through the folds and open the darts."
@@ -149,6 +154,7 @@ internal sealed class SkirtTruing
             name,
             quarter.CentreWaist,
             quarter.SideWaist);
+        sheet.Redraws(RedrawnCurve.Of(quarter.CentreWaist.Name, quarter.SideWaist.Name, waist));
         _block.Trued(quarter.SideWaist.Name, waist.End);
         foreach (Dart dart in waist.DartsRaw)
         {
@@ -164,11 +170,6 @@ internal sealed class SkirtTruing
                 apex);
             _block.Trued(middle.Name, dart.MiddleOfIntake);
             _block.Trued(apex.Name, dart.Apex);
-        }
-
-        if (quarter.SideSeamBelow is not null || quarter.CentreSeamBelow is not null)
-        {
-            sheet.Note("Leave the {0} hem level, though its seams lean in: cloth folds flat along a straight line only. Leave a slit, vent or pleat: a hem that comes in gives no room to walk.", name);
         }
     }
 

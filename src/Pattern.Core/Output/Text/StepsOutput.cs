@@ -15,6 +15,8 @@ namespace Pattern.Core.Output;
 /// <summary>Blocks as a sheet of steps to draft by.</summary>
 public static class StepsOutput
 {
+    private const int LabelWidth = 27;
+
     /// <summary>The whole draft in words: measurements, settings, what tables said, every step with its working, what rounding to the tape and truing do, and the proof.</summary>
     /// <param name="block">The block.</param>
     /// <param name="tape">The finest mark of the tape that the steps are read off. A figure that it cannot show exactly carries a <c>~</c>.</param>
@@ -27,8 +29,11 @@ public static class StepsOutput
         Line(text, title);
         Line(text, new string('=', title.Length));
         Line(text, "A figure after ~ is the nearest mark of the tape; all others are exact.");
+        var named = new NamedFigures(Step.FineEnough(tape));
         WriteMeasurements(text, block, tape);
-        WriteSteps(text, block, tape);
+        WriteReadings(text, block, tape, named);
+        WriteWorkings(text, block, named);
+        WriteSteps(text, block, tape, named);
         if (block.TruingChanges.Count > 0)
         {
             WriteTape(text, block, tape);
@@ -68,18 +73,51 @@ public static class StepsOutput
         {
             Line(text, OneLine(remark));
         }
+    }
 
+    // Each figure after those that it is worked from.
+    private static void WriteReadings(StringBuilder text, Block block, TapeStep tape, NamedFigures named)
+    {
         foreach (KeyValuePair<string, TableReading> reading in block.Method.Readings)
         {
             Heading(text, char.ToUpperInvariant(reading.Key[0]) + reading.Key.Substring(1) + ": " + OneLine(reading.Value.Describe(tape)));
             foreach (WorkedLength length in reading.Value.Figures)
             {
-                Row(text, length.Name ?? string.Empty, length.Describe(tape));
+                // What comes out negative is said as the opposite that it was worked from, where that has a name.
+                WorkedLength figure = length is { Operation: WorkedOperation.Product, Factor: -1, First: { Name: not null } opposite } ? opposite : length;
+                named.WorkOut(figure, (name, working) => Row(text, name, working));
+                if (figure.First is null)
+                {
+                    named.Add(figure, Step.FineEnough(tape));
+                    Row(text, figure.Name ?? string.Empty, WorkedLength.Given(figure.Value).Describe(tape));
+                }
             }
         }
     }
 
-    private static void WriteSteps(StringBuilder text, Block block, TapeStep tape)
+    // What steps lay off or work with under a name: worked out once, and cited by name and figure from there on.
+    private static void WriteWorkings(StringBuilder text, Block block, NamedFigures named)
+    {
+        bool any = false;
+        foreach (Step step in block.Steps)
+        {
+            foreach (WorkedLength length in step.Workings)
+            {
+                named.WorkOut(length, (name, working) =>
+                {
+                    if (!any)
+                    {
+                        Heading(text, "Figures worked out before the steps");
+                        any = true;
+                    }
+
+                    Row(text, name, working);
+                });
+            }
+        }
+    }
+
+    private static void WriteSteps(StringBuilder text, Block block, TapeStep tape, NamedFigures named)
     {
         if (block.Steps.Count == 0)
         {
@@ -89,7 +127,7 @@ public static class StepsOutput
         Heading(text, "Steps");
         foreach (Step step in block.Steps)
         {
-            Line(text, FormattableString.Invariant($"{step.Number,3}. {step.Describe(tape)}"));
+            Line(text, FormattableString.Invariant($"{step.Number,3}. {step.Describe(tape, named)}"));
             if (StepGuides.Of(step, tape) is { } guides)
             {
                 Line(text, "     " + guides);
@@ -108,7 +146,7 @@ public static class StepsOutput
         foreach (Finding effect in block.ReadOffTape(tape))
         {
             Line(text, FormattableString.Invariant(
-                $"{effect.Check}, {effect.Place}: exactly {Fine(effect.RawBefore, tape)}, off the tape {Fine(effect.RawMeasured, tape)}, target {Fine(effect.RawTarget, tape)}"));
+                $"{effect.Check}, {effect.Place}: not rounded {Fine(effect.RawBefore, tape)}, off the tape {Fine(effect.RawMeasured, tape)}, target {Fine(effect.RawTarget, tape)}"));
         }
     }
 
@@ -142,7 +180,7 @@ public static class StepsOutput
         Line(text, new string('-', words.Length));
     }
 
-    private static void Row(StringBuilder text, string label, string value) => Line(text, label.PadRight(24) + value);
+    private static void Row(StringBuilder text, string label, string value) => Line(text, label.PadRight(LabelWidth - 2) + "  " + value);
 
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
 

@@ -194,6 +194,27 @@ public enum DiagnosticCode
     /// <summary>A body measurement of one's own has the term of a known one.</summary>
     BodyMeasurementKnown = 1026,
 
+    /// <summary>A table of bodies lacks a column that was asked for.</summary>
+    BodyColumnMissing = 1040,
+
+    /// <summary>A table of bodies has two columns of the name that was asked for.</summary>
+    BodyColumnTwice = 1041,
+
+    /// <summary>A table of bodies has no line of column names.</summary>
+    BodyTableEmpty = 1042,
+
+    /// <summary>A row of a table of bodies has more or fewer cells than its line of column names.</summary>
+    BodyCellsMiscounted = 1043,
+
+    /// <summary>A cell of a table of bodies is no measurement of a body.</summary>
+    BodyCellWrong = 1044,
+
+    /// <summary>A row of a table of bodies opens a quote and does not close it.</summary>
+    BodyQuoteOpen = 1045,
+
+    /// <summary>A row of a table of bodies is longer than any row.</summary>
+    BodyRowTooLong = 1046,
+
     /// <summary>A fraction of an inch has no room left: too fine, or too large.</summary>
     FractionOverflow = 1030,
 
@@ -367,6 +388,9 @@ public enum DiagnosticCode
 
     /// <summary>A block has no alternative of that name.</summary>
     AlternativeUnknown = 4109,
+
+    /// <summary>A method stopped with an exception that is no refusal.</summary>
+    MethodBroke = 4110,
 
     /// <summary>A shaping law is known by its name only, and cannot be made from it.</summary>
     ShapingLawUnknown = 5021,

@@ -133,6 +133,29 @@ public sealed class BodyMeasurements : IReadOnlyCollection<KeyValuePair<BodyMeas
 
     internal double RequireMm(BodyMeasurement key, string purpose) => Find(key, purpose).Millimetres;
 
+    /// <summary>Adds one measurement, or says why it is none of a body's.</summary>
+    internal BodyMeasurements? TryWith(BodyMeasurement key, string text, out DiagnosticCode code, out string? fault)
+    {
+        TapeReading reading = TapeReader.Read(text, Unit);
+        if (!reading.IsLength)
+        {
+            code = reading.Code;
+            fault = reading.Message;
+            return null;
+        }
+
+        if (Plausibility.Fault(key, reading.ToLength(), reading.Millimetres) is { } wrong)
+        {
+            code = wrong.Code;
+            fault = MessageRegistry.Format(wrong.Code, wrong.Facts);
+            return null;
+        }
+
+        code = default;
+        fault = null;
+        return With(key, reading.ToLength(), reading.Millimetres, nameof(text));
+    }
+
     internal bool TryFindMm(BodyMeasurement key, out double valueMm)
     {
         int index = IndexOf(key);

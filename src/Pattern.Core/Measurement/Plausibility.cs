@@ -12,14 +12,23 @@ internal static class Plausibility
 
     internal static void Check(BodyMeasurement key, Length value, double valueMm, string parameter)
     {
+        if (Fault(key, value, valueMm) is { } fault)
+        {
+            throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(fault.Code, fault.Facts));
+        }
+    }
+
+    /// <summary>What is wrong with a measurement, or null where a body may measure that.</summary>
+    internal static (DiagnosticCode Code, object[] Facts)? Fault(BodyMeasurement key, Length value, double valueMm)
+    {
         if (key.IsPlausible(valueMm))
         {
-            return;
+            return null;
         }
 
         if (valueMm <= 0.0)
         {
-            throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.BodyMeasurementNotPositive, key.Term, value));
+            return (DiagnosticCode.BodyMeasurementNotPositive, [key.Term, value]);
         }
 
         double number = (double)value.Value;
@@ -27,15 +36,11 @@ internal static class Plausibility
         {
             if (unit != value.Unit && key.IsPlausible(Length.From(number, unit).Millimeters))
             {
-                throw new ArgumentOutOfRangeException(
-                    parameter,
-                    MessageRegistry.Format(DiagnosticCode.BodyMeasurementUnitSwapped, key.Term, value, key.LeastPlausible, key.MostPlausible, Written(number, unit)));
+                return (DiagnosticCode.BodyMeasurementUnitSwapped, [key.Term, value, key.LeastPlausible, key.MostPlausible, Written(number, unit)]);
             }
         }
 
-        throw new ArgumentOutOfRangeException(
-            parameter,
-            MessageRegistry.Format(DiagnosticCode.BodyMeasurementImplausible, key.Term, value, key.LeastPlausible, key.MostPlausible));
+        return (DiagnosticCode.BodyMeasurementImplausible, [key.Term, value, key.LeastPlausible, key.MostPlausible]);
     }
 
     private static string Written(double number, LengthUnit unit)

@@ -45,6 +45,9 @@ internal readonly struct TapeReading
 
     internal double Millimetres { get; }
 
+    /// <summary>Why it is none.</summary>
+    internal DiagnosticCode Code => _code;
+
     internal string Message => MessageRegistry.Format(_code, _facts ?? []);
 
     internal Length ToLength() => Length.From(Value, Unit);

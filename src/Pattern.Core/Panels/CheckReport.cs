@@ -23,6 +23,17 @@ public sealed class CheckReport
     /// <summary>Whether every check passed, whatever the advice.</summary>
     public bool Passed => !_findings.Any(finding => finding.Failed);
 
+    /// <summary>Looks for what was measured under a name.</summary>
+    /// <param name="check">What was measured, such as <c>closed waist</c>.</param>
+    /// <param name="place">The panel, or <c>block</c>.</param>
+    /// <param name="finding">The first of that name and place, or null.</param>
+    /// <returns>Whether it was measured.</returns>
+    public bool TryFind(string check, string place, out Finding? finding)
+    {
+        finding = _findings.FirstOrDefault(one => one.Check == check && one.Place == place);
+        return finding is not null;
+    }
+
     /// <summary>Throws when a check failed, naming all that did; else does nothing.</summary>
     /// <exception cref="ConstructionException">At least one check failed.</exception>
     public void ThrowIfFailed()

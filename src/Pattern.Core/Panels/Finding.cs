@@ -33,6 +33,9 @@ public sealed class Finding
     /// <summary>What was measured, in lower case words, such as <c>closed waist</c>.</summary>
     public string Check { get; }
 
+    /// <summary>What was measured as one word for tables, such as <c>closed_waist</c>: its words joined with <c>_</c>, then <c>_deg</c> for an angle and <c>_count</c> for a number.</summary>
+    public string Code => Check.Replace(' ', '_') + Kind switch { FindingKind.Angle => "_deg", FindingKind.Count => "_count", _ => string.Empty };
+
     /// <summary>The panel, or <c>block</c> where a check spans all of them.</summary>
     public string Place { get; }
 

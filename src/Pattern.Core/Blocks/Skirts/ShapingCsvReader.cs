@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using System.Text;
+using System.IO;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using UnitsNet.Units;
@@ -29,26 +29,21 @@ internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
             throw Wrong(DiagnosticCode.ShapingTableTooLarge, text.Length, "characters", ShapingCsvLimits.Characters);
         }
 
-        string[] lines = text.TrimStart('\uFEFF').Replace("\r\n", "\n").Replace('\r', '\n').Split('\n');
-        for (int i = 0; i < lines.Length; i++)
+        var records = new CsvRecords(new StringReader(text), ShapingCsvLimits.Characters);
+        while (records.NextLine())
         {
-            string line = lines[i].Trim();
-            if (line.Length == 0)
-            {
-                continue;
-            }
-
+            string line = records.Text.Trim();
             if (line[0] == '#')
             {
-                ReadRemark(line.Substring(1), i + 1);
+                ReadRemark(line.Substring(1), records.Line);
             }
             else if (_columns is null)
             {
-                _columns = ReadHeader(Split(line, i + 1), i + 1);
+                _columns = ReadHeader(CellsOf(records), records.Line);
             }
             else
             {
-                ReadRow(Split(line, i + 1), i + 1, _columns);
+                ReadRow(CellsOf(records), records.Line, _columns);
             }
         }
 
@@ -65,7 +60,7 @@ internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
     private static string Place(int line, int column, string name)
         => FormattableString.Invariant($"line {line}, column {column + 1} ({name})");
 
-    private static int[] ReadHeader(List<string> names, int line)
+    private static int[] ReadHeader(IReadOnlyList<string> names, int line)
     {
         var columns = new int[names.Count];
         for (int i = 0; i < columns.Length; i++)
@@ -93,54 +88,10 @@ internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
         return columns;
     }
 
-    private static List<string> Split(string line, int number)
-    {
-        var cells = new List<string>();
-        var cell = new StringBuilder();
-        int at = 0;
-        while (true)
-        {
-            while (at < line.Length && line[at] == ' ')
-            {
-                at++;
-            }
-
-            at = at < line.Length && line[at] == '"' ? ReadQuoted(line, number, at, cells.Count, cell) : at;
-            while (at < line.Length && line[at] != ',')
-            {
-                cell.Append(line[at++]);
-            }
-
-            cells.Add(cell.ToString().Trim());
-            cell.Clear();
-            if (at++ >= line.Length)
-            {
-                return cells;
-            }
-        }
-    }
-
-    // Returns the place after the closing quote.
-    private static int ReadQuoted(string line, int number, int at, int column, StringBuilder cell)
-    {
-        for (int i = at + 1; i < line.Length; i++)
-        {
-            if (line[i] != '"')
-            {
-                cell.Append(line[i]);
-            }
-            else if (i + 1 < line.Length && line[i + 1] == '"')
-            {
-                cell.Append(line[i++]);
-            }
-            else
-            {
-                return i + 1;
-            }
-        }
-
-        throw Wrong(DiagnosticCode.ShapingQuoteOpen, number, column + 1);
-    }
+    // No line of it is too long: the text is not.
+    private static IReadOnlyList<string> CellsOf(CsvRecords records) => records.ReadCells(runsOn: false) == CsvFault.None
+        ? records.Cells
+        : throw Wrong(DiagnosticCode.ShapingQuoteOpen, records.Line, records.OpenCell + 1);
 
     private void ReadRemark(string remark, int line)
     {
@@ -183,7 +134,7 @@ internal sealed class ShapingCsvReader(string text, ShapingCsvOptions options)
         }
     }
 
-    private void ReadRow(List<string> cells, int line, int[] columns)
+    private void ReadRow(IReadOnlyList<string> cells, int line, int[] columns)
     {
         if (_rows.Count == ShapingCsvLimits.Rows)
         {

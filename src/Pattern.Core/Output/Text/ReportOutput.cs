@@ -27,7 +27,7 @@ public static class ReportOutput
         foreach (Finding finding in report.Findings)
         {
             double scale = finding.Kind == FindingKind.Angle ? 180 / Math.PI : 1;
-            Field(text, NameOf(finding)).Append(',');
+            Field(text, finding.Code).Append(',');
             Field(text, finding.Place).Append(',');
             Number(text, finding.RawMeasured * scale).Append(',');
             Number(text, finding.RawTarget * scale).Append(',');
@@ -46,12 +46,6 @@ public static class ReportOutput
     {
         Guard.Name(path, nameof(path));
         WholeFiles.Write(path, report.ToCsv());
-    }
-
-    private static string NameOf(Finding finding)
-    {
-        string unit = finding.Kind switch { FindingKind.Angle => "_deg", FindingKind.Count => "_count", _ => string.Empty };
-        return finding.Check.Replace(' ', '_') + unit;
     }
 
     private static StringBuilder Field(StringBuilder text, string words)

@@ -40,6 +40,9 @@ public class Block
     /// <summary>What the block is called: its method's name and, where the body has one, for whom.</summary>
     public string Title => Heading + (Body.Name is { } name ? " for " + name : string.Empty);
 
+    /// <summary>The designs that it went through, in order; none where it is as drafted.</summary>
+    public IReadOnlyList<DesignDescription> Designs => _record.Designs;
+
     /// <summary>The panels, in the order in which the method added them.</summary>
     public IReadOnlyList<Panel> Panels => _panels;
 
@@ -77,7 +80,7 @@ public class Block
     public IReadOnlyList<string> Remarks => _record.Remarks;
 
     /// <summary>What it is called without whom it is for, such as <c>Skirt block</c>.</summary>
-    internal string Heading => char.ToUpperInvariant(Method.Name[0]) + Method.Name.Substring(1);
+    internal string Heading => char.ToUpperInvariant(Method.Name[0]) + Method.Name.Substring(1) + string.Concat(Designs.Select(design => ", " + design.Name));
 
     internal BlockRecord Record => _record;
 
@@ -87,6 +90,23 @@ public class Block
     /// <exception cref="ConstructionException">The block has no such panel.</exception>
     [Pure]
     public Panel FindPanel(PanelName name) => PanelErrors.Find(_panels, name);
+
+    /// <summary>How often a panel stands in the garment, its mirror images counted: 2 for one half of a front.</summary>
+    /// <exception cref="ConstructionException">The block has no such panel.</exception>
+    [Pure]
+    public int TimesOf(PanelName name) => _record.Times[Array.IndexOf(_panels, FindPanel(name))];
+
+    /// <summary>Makes a design of this block, with every setting as usual.</summary>
+    /// <param name="design">The design.</param>
+    /// <exception cref="ConstructionException">The design cannot be made of this block.</exception>
+    [Pure]
+    public Block With(BlockDesign design) => With(Guard.NotNull(design, nameof(design)).AsUsual());
+
+    /// <summary>Makes a design of this block.</summary>
+    /// <param name="design">The design, with what was chosen for it.</param>
+    /// <exception cref="ConstructionException">The design cannot be made of this block.</exception>
+    [Pure]
+    public Block With(DesignChoice design) => Guard.NotNull(design, nameof(design)).Design.Style(this, design);
 
     /// <summary>Returns the alternative of that name.</summary>
     /// <exception cref="ConstructionException">The block has no such alternative.</exception>
@@ -113,10 +133,10 @@ public class Block
         return Remade(changed);
     }
 
-    /// <summary>Returns a builder that says everything as this block was drafted, to change something and draft again.</summary>
+    /// <summary>Returns a builder that says everything as this block was drafted, to change something and draft again; its designs are made again in their order.</summary>
     /// <exception cref="ConstructionException">The block was read from a file, and its method is not known.</exception>
     [Pure]
-    public BlockBuilder ToBuilder() => new(KnownMethod(), Body, _record.Values!);
+    public BlockBuilder ToBuilder() => new(KnownMethod(), Body, _record.Values!, [.. _record.Designs.Select(design => design.Choice)]);
 
     /// <summary>Drafts by hand once more with every distance read off a tape, and says what all that rounding does together.</summary>
     /// <remarks>A sheet of steps that rounds each instruction owes its reader this: the errors do not simply add up. Each finding has the exact hand draft
@@ -133,6 +153,9 @@ public class Block
 
     /// <summary>The title and the verdict of the report.</summary>
     public override string ToString() => Title + ": " + Report.Verdict();
+
+    /// <summary>A measure of the hand draft, measured on the panels.</summary>
+    internal double MeasuredMm(in BlockAim aim) => Measured(aim, new CheckList(_panels, 0));
 
     private protected virtual Block Remade(Panel[] panels) => new(_record, panels);
 
@@ -155,11 +178,11 @@ public class Block
     private CheckReport Measure()
     {
         var list = new CheckList(_panels);
-        foreach (Action<CheckList> promise in _record.Promises)
+        foreach (BlockPromise promise in _record.Promises)
         {
             try
             {
-                promise(list);
+                promise.Measure(list);
             }
             catch (ConstructionException refusal)
             {

@@ -1,5 +1,7 @@
 using System;
+using System.Collections.Generic;
 using System.Diagnostics.Contracts;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 
@@ -9,8 +11,11 @@ namespace Pattern.Core.Blocks;
 /// <remarks>Begin with <see cref="DraftingMethod.For"/>, end with <see cref="Draft"/>. What is not set is as usual.</remarks>
 public sealed class BlockBuilder
 {
-    internal BlockBuilder(DraftingMethod method, BodyMeasurements body, IMethodValues values)
+    private readonly DesignChoice[] _designs;
+
+    internal BlockBuilder(DraftingMethod method, BodyMeasurements body, IMethodValues values, params DesignChoice[] designs)
     {
+        _designs = designs;
         Method = method;
         Body = body;
         Values = values;
@@ -18,6 +23,9 @@ public sealed class BlockBuilder
 
     /// <summary>The method that drafts.</summary>
     public DraftingMethod Method { get; }
+
+    /// <summary>The designs that are made of the drafted block, in order.</summary>
+    public IReadOnlyList<DesignChoice> Designs => _designs;
 
     /// <summary>The body that the block is to fit.</summary>
     public BodyMeasurements Body { get; }
@@ -42,8 +50,22 @@ public sealed class BlockBuilder
     /// <returns>The block. Its report may say that a check failed: the block can still be drawn and looked at.</returns>
     /// <exception cref="ConstructionException">A measurement is missing, or this body cannot be drafted with these settings.</exception>
     [Pure]
-    public Block Draft() => Method.Draft(Body, Values);
+    public Block Draft() => _designs.Aggregate(Method.Draft(Body, Values), (block, design) => block.With(design));
+
+    /// <summary>Drafts the same for another body: settings and designs stay as they are said here.</summary>
+    /// <param name="body">The other body.</param>
+    [Pure]
+    public BlockBuilder For(BodyMeasurements body) => new(Method, Guard.NotNull(body, nameof(body)), Values, _designs);
+
+    /// <summary>Adds a design, to be made after the others.</summary>
+    /// <param name="design">The design, with what was chosen for it.</param>
+    [Pure]
+    public BlockBuilder With(DesignChoice design) => new(Method, Body, Values, [.. _designs, Guard.NotNull(design, nameof(design))]);
+
+    /// <summary>Leaves all designs out: what is drafted is the block alone.</summary>
+    [Pure]
+    public BlockBuilder WithoutDesigns() => new(Method, Body, Values);
 
     internal BlockBuilder With(MethodSetting setting, SettingValue value)
-        => new(Method, Body, ListedValues.With(Method.Settings, Values, Method.IndexOf(setting), value));
+        => new(Method, Body, ListedValues.With(Method.Settings, Values, Method.IndexOf(setting), value), _designs);
 }

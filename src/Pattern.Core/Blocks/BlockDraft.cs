@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
@@ -11,29 +10,20 @@ using UnitsNet;
 namespace Pattern.Core.Blocks;
 
 /// <summary>One draft under way: what a method takes its measures from, the sheet that it draws on, and where it puts what it has made.</summary>
-/// <remarks>Changes while it is drafted on; the block that comes of it never does. Once the method is done nothing can be added. Not for use from several threads at once.</remarks>
-public sealed class BlockDraft
+public sealed class BlockDraft : BlockWork
 {
     private readonly DraftingMethod _method;
     private readonly List<Panel> _panels = new(4);
-    private BlockRecord? _record;
+    private readonly List<int> _times = new(4);
 
     internal BlockDraft(DraftingMethod method, BodyMeasurements body, IMethodValues values, DraftingSheet sheet)
-    {
-        _method = method;
-        Body = body;
-        Values = values;
-        Sheet = sheet;
-        _record = new BlockRecord(body) { Method = method, Values = values, Steps = sheet.Steps, Landmarks = sheet.Landmarks, SheetLines = sheet.Lines };
-    }
-
-    /// <summary>The body that the block is to fit.</summary>
-    public BodyMeasurements Body { get; }
-
-    /// <summary>The sheet that the block is drafted on.</summary>
-    public DraftingSheet Sheet { get; }
-
-    internal IMethodValues Values { get; }
+        : base(
+            method.Name,
+            method.SettingsRaw,
+            values,
+            new BlockRecord(body) { Method = method, Values = values, Sheet = sheet, Steps = sheet.Steps, Landmarks = sheet.Landmarks, SheetLines = sheet.Lines },
+            sheet)
+        => _method = method;
 
     /// <summary>What is to be kept for the method's own kind of block.</summary>
     internal object? Own
@@ -41,50 +31,8 @@ public sealed class BlockDraft
         set => Open.Own = value;
     }
 
-    private BlockRecord Open => _record ?? throw new ConstructionException(DiagnosticCode.DraftDone, _method.Name);
-
-    /// <summary>Takes a measurement of the body.</summary>
-    /// <exception cref="ConstructionException">It was not measured.</exception>
-    [Pure]
-    public WorkedLength Take(BodyMeasurement measurement)
-    {
-        Guard.NotNull(measurement, nameof(measurement));
-        return WorkedLength.MeasuredMm(measurement.Term, Body.RequireMm(measurement, _method.Name));
-    }
-
-    /// <summary>Takes the value of a length.</summary>
-    /// <exception cref="ConstructionException">The method has no such setting, or nobody gave it a value.</exception>
-    [Pure]
-    public WorkedLength Take(MethodSetting<Length> setting) => WorkedLength.GivenMm(Guard.NotNull(setting, nameof(setting)).Name, Given(setting).Raw);
-
-    /// <summary>Takes the value of an angle.</summary>
-    /// <inheritdoc cref="Take(MethodSetting{Length})"/>
-    public Angle Take(MethodSetting<Angle> setting) => Angle.FromRadians(Given(setting).Raw);
-
-    /// <summary>Takes a number of things.</summary>
-    /// <inheritdoc cref="Take(MethodSetting{Length})"/>
-    public int Take(MethodSetting<int> setting) => (int)Given(setting).Raw;
-
-    /// <summary>Takes a choice or a text.</summary>
-    /// <inheritdoc cref="Take(MethodSetting{Length})"/>
-    public string Take(MethodSetting<string> setting) => Given(setting).Text!;
-
-    /// <summary>Whether a setting has a value; where it has none, the method decides.</summary>
-    /// <exception cref="ConstructionException">The method has no such setting.</exception>
-    public bool IsGiven(MethodSetting setting) => Value(setting).IsGiven;
-
-    /// <summary>Says what a table or a law answered, so that the block prints it.</summary>
-    /// <param name="purpose">What it was read for, in lower case words, such as <c>shaping</c>.</param>
-    /// <param name="reading">The answer.</param>
-    public void Read(string purpose, TableReading reading)
-        => Open.Readings.Add(new KeyValuePair<string, TableReading>(Guard.Identifier(purpose, nameof(purpose)), Guard.NotNull(reading, nameof(reading))));
-
-    /// <summary>Says something that every sheet of the block prints, such as which half is drawn.</summary>
-    /// <param name="sentence">One sentence.</param>
-    public void Remark(string sentence) => Open.Remarks.Add(Guard.Name(sentence, nameof(sentence)));
-
     /// <summary>Names a measure that the hand draft and the finished panels should both have, so that the block can say what truing changed and what a tape would do.</summary>
-    /// <remarks>To promise that the panels have it, use <see cref="Check"/>.</remarks>
+    /// <remarks>To promise that the panels have it, use <see cref="BlockWork.Check(string, Action{CheckList})"/>.</remarks>
     /// <param name="what">What is measured, in lower case words, such as <c>closed waist</c>.</param>
     /// <param name="place">The panel, or <c>block</c> where the measure spans several.</param>
     /// <param name="byHand">What the hand draft measures.</param>
@@ -96,11 +44,18 @@ public sealed class BlockDraft
         AimMm(Guard.Name(what, nameof(what)), Guard.Name(place, nameof(place)), Guard.Millimetres(byHand, nameof(byHand)), Guard.Millimetres(target, nameof(target)), list => trued(list).Millimeters);
     }
 
-    /// <summary>Adds a finished panel.</summary>
+    /// <summary>Adds a finished panel that stands once in the garment.</summary>
     /// <exception cref="ConstructionException">There is a panel of that name already.</exception>
-    public void Add(Panel panel)
+    public void Add(Panel panel) => Add(panel, 1);
+
+    /// <summary>Adds a finished panel.</summary>
+    /// <param name="panel">The panel.</param>
+    /// <param name="times">How often it stands in the garment, its mirror images counted: 2 for one half of a front. 1 to 99.</param>
+    /// <exception cref="ConstructionException">There is a panel of that name already.</exception>
+    public void Add(Panel panel, int times)
     {
         Guard.NotNull(panel, nameof(panel));
+        Guard.InRange(times, 1, 99, nameof(times));
         _ = Open;
         if (_panels.Exists(drafted => drafted.Name == panel.Name))
         {
@@ -108,18 +63,15 @@ public sealed class BlockDraft
         }
 
         _panels.Add(panel);
+        _times.Add(times);
     }
 
     /// <summary>Says what is sewn to what, and promises that it fits.</summary>
     public void Seams(SeamPlan plan)
     {
-        Open.Seams = Guard.NotNull(plan, nameof(plan));
-        Open.Promises.Add(list => plan.Check(list, list.PanelsRaw));
+        Guard.NotNull(plan, nameof(plan));
+        Seams(plan, list => plan.Check(list, list.PanelsRaw));
     }
-
-    /// <summary>Promises something of the panels. It is measured when the draft is done, and again whenever panels of the block were changed.</summary>
-    /// <param name="promise">Measures the panels of the list, not those that it knows from the draft, and adds what it finds.</param>
-    public void Check(Action<CheckList> promise) => Open.Promises.Add(Guard.NotNull(promise, nameof(promise)));
 
     /// <summary>Says where truing left a landmark. It stands elsewhere as drawn by hand; both are kept. A landmark that a panel carries needs no saying.</summary>
     public void Trued(LandmarkName landmark, Point2D position) => Open.Moved.Add((Guard.NotNull(landmark, nameof(landmark)), position));
@@ -135,7 +87,7 @@ public sealed class BlockDraft
     internal void Seams(SeamPlan plan, Action<CheckList> promise)
     {
         Open.Seams = plan;
-        Open.Promises.Add(promise);
+        Check(BlockRecord.SeamsPromise, promise);
     }
 
     internal void Alternative(AlternativePlan plan) => Open.Alternatives.Add(plan);
@@ -151,20 +103,11 @@ public sealed class BlockDraft
             throw new ConstructionException(DiagnosticCode.DraftWithoutPanels, _method.Name);
         }
 
-        BlockRecord record = Open;
-        _record = null;
-        Sheet.Finish();
+        BlockRecord record = Close();
+        record.Times = [.. _times];
         return (record, _panels.ToArray());
     }
 
     /// <summary>What the draft aimed at so far, whether or not it can be ended.</summary>
     internal List<BlockAim> AimsSoFar => Open.Aims;
-
-    private SettingValue Given(MethodSetting setting)
-    {
-        SettingValue value = Value(setting);
-        return value.IsGiven ? value : throw new ConstructionException(DiagnosticCode.SettingNotGiven, setting.Name, _method.Name) { Step = "taking a setting" };
-    }
-
-    private SettingValue Value(MethodSetting setting) => Values.At(_method.IndexOf(Guard.NotNull(setting, nameof(setting))));
 }

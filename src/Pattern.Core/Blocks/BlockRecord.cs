@@ -10,6 +10,9 @@ namespace Pattern.Core.Blocks;
 /// <summary>What a draft left behind besides its panels: filled by one draft, never changed after it.</summary>
 internal sealed class BlockRecord
 {
+    /// <summary>The promise that the seam plan fits.</summary>
+    internal const string SeamsPromise = "seams";
+
     internal BlockRecord(BodyMeasurements body) => Body = body;
 
     internal BodyMeasurements Body { get; }
@@ -22,19 +25,28 @@ internal sealed class BlockRecord
     /// <summary>Said already, for a block out of a file; else made from method and values.</summary>
     internal MethodDescription? Description { get; init; }
 
+    /// <summary>What it was drafted on; null for a block out of a file.</summary>
+    internal DraftingSheet? Sheet { get; init; }
+
     internal IReadOnlyList<Step> Steps { get; init; } = [];
 
-    internal IReadOnlyList<Landmark> Landmarks { get; init; } = [];
+    internal IReadOnlyList<Landmark> Landmarks { get; set; } = [];
 
     internal IReadOnlyList<DraftedLine> SheetLines { get; init; } = [];
 
-    /// <summary>The lines of a block out of a file, which has no sheet.</summary>
-    internal BlockLine[]? ReadLines { get; init; }
+    /// <summary>The lines of a block whose lines are not those of its sheet: out of a file, or changed by a design.</summary>
+    internal BlockLine[]? ReadLines { get; set; }
 
     internal SeamPlan Seams { get; set; } = SeamPlan.Empty;
 
+    /// <summary>How often each panel stands in the garment, in the order of the panels.</summary>
+    internal int[] Times { get; set; } = [];
+
+    /// <summary>The designs that changed what was drafted, in order.</summary>
+    internal DesignDescription[] Designs { get; set; } = [];
+
     /// <summary>Every check that the method promised, in order.</summary>
-    internal List<Action<CheckList>> Promises { get; } = new(4);
+    internal List<BlockPromise> Promises { get; } = new(8);
 
     internal List<BlockAim> Aims { get; } = new(9);
 

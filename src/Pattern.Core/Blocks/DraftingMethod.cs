@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
-using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
@@ -31,7 +30,7 @@ namespace Pattern.Core.Blocks;
 /// </code></example>
 public abstract class DraftingMethod
 {
-    private readonly MethodSetting[] _settings;
+    private readonly SettingList _settings;
 
     /// <summary>Describes a method.</summary>
     /// <param name="name">What its blocks are called: lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
@@ -42,11 +41,7 @@ public abstract class DraftingMethod
     {
         Name = Guard.Identifier(name, nameof(name));
         Version = Guard.Name(version, nameof(version));
-        _settings = [.. Guard.NotNull(settings, nameof(settings))];
-        if (_settings.GroupBy(setting => Guard.NotNull(setting, nameof(settings)).Name).FirstOrDefault(group => group.Count() > 1) is { } twice)
-        {
-            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.SettingNamedTwice, name, twice.Key), nameof(settings));
-        }
+        _settings = new SettingList(Name, settings);
     }
 
     /// <summary>What its blocks are called, in lower case words.</summary>
@@ -56,7 +51,7 @@ public abstract class DraftingMethod
     public string Version { get; }
 
     /// <summary>What its user may choose.</summary>
-    public IReadOnlyList<MethodSetting> Settings => _settings;
+    public IReadOnlyList<MethodSetting> Settings => _settings.All;
 
     /// <summary>Makes a method out of a piece of a script.</summary>
     /// <param name="name">What its blocks are called.</param>
@@ -75,7 +70,7 @@ public abstract class DraftingMethod
     /// <summary>Returns <see cref="Name"/> and <see cref="Version"/>.</summary>
     public override string ToString() => Name + " " + Version;
 
-    internal virtual IMethodValues UsualValuesIn(LengthUnit unit) => ListedValues.UsualOf(this, unit);
+    internal virtual IMethodValues UsualValuesIn(LengthUnit unit) => ListedValues.UsualOf(Settings, unit);
 
     /// <summary>Drafts one block: takes measures and settings, draws on the sheet, adds panels, promises what must hold of them.</summary>
     /// <exception cref="ConstructionException">This body cannot be drafted with these settings.</exception>
@@ -107,13 +102,9 @@ public abstract class DraftingMethod
 
     internal virtual Block Make(BlockRecord record, Panels.Panel[] panels) => new(record, panels);
 
-    internal int IndexOf(MethodSetting setting)
-    {
-        int index = Array.FindIndex(_settings, own => own.Name == setting.Name && own.Kind == setting.Kind);
-        return index >= 0
-            ? index
-            : throw new ConstructionException(DiagnosticCode.SettingUnknown, Name, setting.Name, string.Join(", ", _settings.Select(own => own.Name))) { Step = "taking a setting" };
-    }
+    internal SettingList SettingsRaw => _settings;
+
+    internal int IndexOf(MethodSetting setting) => _settings.IndexOf(setting);
 
     private sealed class ScriptedMethod(string name, string version, Action<BlockDraft> draft, MethodSetting[] settings) : DraftingMethod(name, version, settings)
     {

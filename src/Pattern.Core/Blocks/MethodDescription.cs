@@ -44,7 +44,10 @@ public sealed class MethodDescription
     internal static MethodDescription Of(DraftingMethod method, IMethodValues values, LengthUnit unit, IReadOnlyList<KeyValuePair<string, TableReading>> readings)
     {
         SettingValue[] listed = ListedValues.Copy(method.Settings, values);
-        IEnumerable<string> printed = method.Settings.Where((setting, i) => setting.IsAlwaysPrinted || !listed[i].IsSameAs(setting.UsualIn(unit))).Select(setting => setting.Name);
-        return new MethodDescription(method.Name, method.Version, listed, printed, readings);
+        return new MethodDescription(method.Name, method.Version, listed, Printed(method.Settings, listed, unit), readings);
     }
+
+    /// <summary>The names of the settings that a sheet prints.</summary>
+    internal static IEnumerable<string> Printed(IReadOnlyList<MethodSetting> settings, SettingValue[] values, LengthUnit unit)
+        => settings.Where((setting, i) => setting.IsAlwaysPrinted || !values[i].IsSameAs(setting.UsualIn(unit))).Select(setting => setting.Name);
 }

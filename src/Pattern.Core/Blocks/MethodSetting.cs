@@ -9,7 +9,7 @@ using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 
-/// <summary>Something that a drafting method lets its user choose: its name, its usual value and what is allowed.</summary>
+/// <summary>Something that a drafting method or a design lets its user choose: its name, its usual value and what is allowed.</summary>
 /// <example><code>
 /// MethodSetting&lt;Length&gt; width = MethodSetting.OfLength("apron width", usual: Tape.Inches("24"), least: Tape.Inches("10"), most: Tape.Inches("60"));
 /// </code></example>
@@ -82,6 +82,12 @@ public abstract class MethodSetting
     [Pure]
     public static MethodSetting<int> OfCount(string name, int? usual, int least, int most) => Ranged<int>(name, SettingKind.Count, usual, least, most);
 
+    /// <summary>A part of something, such as half of a dart.</summary>
+    /// <inheritdoc cref="OfLength"/>
+    [Pure]
+    public static MethodSetting<Ratio> OfShare(string name, Ratio? usual, Ratio least, Ratio most)
+        => Ranged<Ratio>(name, SettingKind.Share, usual?.DecimalFractions, least.DecimalFractions, most.DecimalFractions);
+
     /// <summary>One of a few words.</summary>
     /// <param name="name">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <param name="usual">What it is where nobody says another: one of the choices.</param>
@@ -148,7 +154,7 @@ public abstract class MethodSetting
     }
 }
 
-/// <summary>A setting of a drafting method with the type that its values have: <see cref="Length"/>, <see cref="Angle"/>, <see cref="int"/> or <see cref="string"/>.</summary>
+/// <summary>A setting with the type that its values have: <see cref="Length"/>, <see cref="Angle"/>, <see cref="Ratio"/>, <see cref="int"/> or <see cref="string"/>.</summary>
 /// <typeparam name="T">The type of its values.</typeparam>
 public sealed class MethodSetting<T> : MethodSetting
 {
@@ -174,6 +180,7 @@ public sealed class MethodSetting<T> : MethodSetting
         Length length => Checked(SettingValue.Of(Name, Kind, Guard.Millimetres(length, Name))),
         Angle angle => Checked(SettingValue.Of(Name, Kind, Guard.Finite(angle.Radians, Name))),
         int count => Checked(SettingValue.Of(Name, Kind, count)),
+        Ratio share => Checked(SettingValue.Of(Name, Kind, Guard.Finite(share.DecimalFractions, Name))),
         _ => Checked(SettingValue.Of(Name, Kind, Guard.NotNull(value as string, Name))),
     };
 

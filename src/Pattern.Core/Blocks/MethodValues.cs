@@ -15,7 +15,7 @@ internal sealed class ListedValues(SettingValue[] values) : IMethodValues
 {
     public SettingValue At(int index) => values[index];
 
-    internal static ListedValues UsualOf(DraftingMethod method, LengthUnit unit) => new([.. method.Settings.Select(setting => setting.UsualIn(unit))]);
+    internal static ListedValues UsualOf(IReadOnlyList<MethodSetting> settings, LengthUnit unit) => new([.. settings.Select(setting => setting.UsualIn(unit))]);
 
     internal static ListedValues With(IReadOnlyList<MethodSetting> settings, IMethodValues from, int index, SettingValue value)
     {

@@ -1,6 +1,6 @@
 namespace Pattern.Core.Blocks;
 
-/// <summary>What a setting of a drafting method is said in.</summary>
+/// <summary>What a setting of a drafting method or a design is said in.</summary>
 public enum SettingKind
 {
     /// <summary>A length.</summary>
@@ -17,4 +17,7 @@ public enum SettingKind
 
     /// <summary>A text, such as a table.</summary>
     Text,
+
+    /// <summary>A part of something, in percent.</summary>
+    Share,
 }

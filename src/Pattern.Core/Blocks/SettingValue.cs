@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Pattern.Core.Blocks;
 
-/// <summary>One setting of a method with the value that a block was drafted with.</summary>
+/// <summary>One setting of a method or a design with the value that a block was made with.</summary>
 public sealed class SettingValue
 {
     private readonly double _number;
@@ -31,16 +31,17 @@ public sealed class SettingValue
     /// <summary>The value of a choice or a text; null for others.</summary>
     public string? Text { get; }
 
-    /// <summary>The value as a <see cref="Length"/>, an <see cref="Angle"/> or, for a number, a <see cref="Scalar"/>; null for words and where no value is given.</summary>
+    /// <summary>The value as a <see cref="Length"/>, an <see cref="Angle"/>, a <see cref="Ratio"/> or, for a number, a <see cref="Scalar"/>; null for words and where no value is given.</summary>
     public IQuantity? Quantity => !IsGiven ? null : Kind switch
     {
         SettingKind.Length => Length.FromMillimeters(_number),
         SettingKind.Angle => Angle.FromRadians(_number),
         SettingKind.Count => Scalar.FromAmount(_number),
+        SettingKind.Share => Ratio.FromDecimalFractions(_number),
         _ => null,
     };
 
-    /// <summary>Millimetres, radians or a number.</summary>
+    /// <summary>Millimetres, radians, a fraction or a number.</summary>
     internal double Raw => _number;
 
     internal double? RawOrNull => IsGiven ? _number : null;
@@ -52,6 +53,7 @@ public sealed class SettingValue
         SettingKind.Length => WorkedLength.GivenMm(null, _number).Describe(step),
         SettingKind.Angle => (_number * 180 / Math.PI).ToString("0.##", CultureInfo.InvariantCulture) + " degrees",
         SettingKind.Count => _number.ToString("0", CultureInfo.InvariantCulture),
+        SettingKind.Share => (_number * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %",
         _ => Text!,
     };
 

@@ -392,6 +392,12 @@ public enum DiagnosticCode
     /// <summary>A method stopped with an exception that is no refusal.</summary>
     MethodBroke = 4110,
 
+    /// <summary>A design cannot be made of this block.</summary>
+    DesignRefused = 4111,
+
+    /// <summary>The pieces of one garment were asked of the block of another.</summary>
+    NotThisGarment = 4112,
+
     /// <summary>A shaping law is known by its name only, and cannot be made from it.</summary>
     ShapingLawUnknown = 5021,
 

@@ -148,6 +148,8 @@ internal static class MessageRegistry
         [DiagnosticCode.MethodNamedTwice] = (Severity.Error, "The catalogue has a method {0} already. Give one of them another name."),
         [DiagnosticCode.AlternativeUnknown] = (Severity.Error, "The {0} has no alternative {1}; it has: {2}. Ask for one of these."),
         [DiagnosticCode.MethodBroke] = (Severity.Error, "The draft broke off with {0}: {1} Look at the method: a body that it cannot draft it should refuse with a reason."),
+        [DiagnosticCode.DesignRefused] = (Severity.Error, "The design {0} cannot be made of the {1}. {2} The guide of designs says what goes with what."),
+        [DiagnosticCode.NotThisGarment] = (Severity.Error, "The {0} is no {1} block, so it has no pieces of one. Draft a {1} block with this library first."),
 
         [DiagnosticCode.ShapingTableEmpty] = (Severity.Error, "The shaping table \"{0}\" has no rows. Add at least one."),
         [DiagnosticCode.ShapingOutsideTable] = (Severity.Error, "The difference between hip and waist is {0}; the shaping table \"{1}\" covers {2} to {3}. Add a row, or let the table clamp what lies outside."),

@@ -31,6 +31,17 @@ public sealed class DraftedLine
         _path = path;
     }
 
+    private DraftedLine(DraftingSheet sheet, DraftedLine from)
+    {
+        _sheet = sheet;
+        Name = from.Name;
+        _only = from._only;
+        _from = from._from;
+        _to = from._to;
+        _path = from._path;
+        IsOneSegment = from.IsOneSegment;
+    }
+
     /// <summary>What the line is called, such as "lower hip line".</summary>
     public LineName Name { get; }
 
@@ -55,6 +66,9 @@ public sealed class DraftedLine
     internal CubicBezier CubicRaw => _only.CubicRaw;
 
     internal PathSegment OnlyRaw => _only;
+
+    /// <summary>The same line on a sheet that goes on from its own.</summary>
+    internal DraftedLine On(DraftingSheet sheet) => new(sheet, this);
 
     /// <summary>Name and ends.</summary>
     public override string ToString() => Name.Text + " from " + From.Name.Text + " to " + To.Name.Text;

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -41,6 +42,15 @@ public sealed partial class DraftingSheet
     /// <summary>Lays out an empty sheet on which every distance is measured to the nearest mark of a tape, as a hand does it.</summary>
     /// <param name="tape">The marks of that tape.</param>
     public DraftingSheet(TapeStep tape) => _tape = tape;
+
+    /// <summary>Goes on from a sheet that is done: its landmarks, lines and steps stand on this one too.</summary>
+    internal DraftingSheet(DraftingSheet from)
+    {
+        _landmarks.AddRange(from._landmarks);
+        _reachedRad.AddRange(from._reachedRad);
+        _lines.AddRange(from._lines.Select(line => line.On(this)));
+        _steps.AddRange(from._steps);
+    }
 
     /// <summary>The points drawn so far, in drafting order, as drafted.</summary>
     public IReadOnlyList<Landmark> Landmarks => _landmarks;

@@ -6,13 +6,14 @@ namespace Pattern.Core.Output;
 /// <summary>Which part of a panel or piece a line is, so that a reader of the drawing can measure it with tools of their own.</summary>
 public sealed class MarkFacts
 {
-    private MarkFacts(PanelName panel, MarkPart part, EdgeName edge, int? dart, string? toward)
+    private MarkFacts(PanelName panel, MarkPart part, EdgeName edge, int? dart, string? toward, int? times = null)
     {
         Panel = panel;
         Part = part;
         Edge = edge;
         Dart = dart;
         Toward = toward;
+        Times = times;
     }
 
     /// <summary>The panel, or the piece.</summary>
@@ -30,8 +31,18 @@ public sealed class MarkFacts
     /// <summary>Which leg of the dart, in the word of <see cref="Panels.Panel.WordFor"/>; for a cap, which way the dart is pressed; null for a stretch of seam line.</summary>
     public string? Toward { get; }
 
+    /// <summary>How often the panel of a stretch of seam line stands in the garment, its mirror images counted; null where nobody said, and for other parts.</summary>
+    public int? Times { get; }
+
     /// <summary>A stretch of the seam line of an edge.</summary>
     public static MarkFacts OfSeam(PanelName panel, EdgeName edge) => new(panel, MarkPart.Seam, edge, null, null);
+
+    /// <summary>A stretch of the seam line of an edge.</summary>
+    /// <param name="panel">The panel.</param>
+    /// <param name="edge">The edge.</param>
+    /// <param name="times">How often the panel stands in the garment, its mirror images counted.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">The number is less than 1.</exception>
+    public static MarkFacts OfSeam(PanelName panel, EdgeName edge, int times) => new(panel, MarkPart.Seam, edge, null, null, Guard.InRange(times, 1, int.MaxValue, nameof(times)));
 
     /// <summary>The cut line of a piece along an edge.</summary>
     public static MarkFacts OfCut(PanelName piece, EdgeName edge) => new(piece, MarkPart.Cut, edge, null, null);

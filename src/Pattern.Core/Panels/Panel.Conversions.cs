@@ -11,7 +11,8 @@ namespace Pattern.Core.Panels;
 public sealed partial class Panel
 {
     /// <summary>Returns a copy of this panel with a dart closed and its angle opened as flare at another edge, usually the hem.</summary>
-    /// <remarks>The cut is not sewn: the edge it opens runs on across it, longer by the width of the opening, and the cloth between is kept.</remarks>
+    /// <remarks>The cut is not sewn: the edge it opens runs on across it, longer by the width of the opening, and the cloth between is kept. Where the cut is square to the edge, as at
+    /// <see cref="FootOn"/>, the edge runs on as an arc about the apex, so that a level hem stays level.</remarks>
     /// <param name="dart">The dart.</param>
     /// <param name="at">Where the flare falls.</param>
     /// <param name="share">The part of the dart that goes into flare, 0 to 100 %.</param>
@@ -29,6 +30,31 @@ public sealed partial class Panel
         Panel opened = TransferPartOfDart(dart, at, share, keep);
         double place = at.ResolveMm(FindEdge(at.Edge).SewnLengthMm());
         return opened.ReleaseDart(opened.DartAt(at.Edge, place, apex), "turning a dart into flare");
+    }
+
+    /// <summary>The place on an edge that is nearest to a point: where a cut from the point meets the edge square.</summary>
+    /// <param name="edge">The edge.</param>
+    /// <param name="point">Anywhere.</param>
+    /// <exception cref="ConstructionException">The panel has no such edge.</exception>
+    [Pure]
+    public EdgePlace FootOn(EdgeName edge, Point2D point)
+    {
+        double before = 0;
+        double nearest = double.PositiveInfinity;
+        double at = 0;
+        foreach (CurvePath stretch in FindEdge(edge).StretchesRaw)
+        {
+            PathLocation location = stretch.ClosestTo(point);
+            if (location.DistanceMm < nearest)
+            {
+                nearest = location.DistanceMm;
+                at = before + stretch.LengthToMm(location);
+            }
+
+            before += stretch.LengthMm;
+        }
+
+        return edge.At(Length.FromMillimeters(at));
     }
 
     /// <summary>Returns a copy of this panel with a dart left unsewn: its intake is eased or gathered into the seam.</summary>
@@ -174,11 +200,28 @@ public sealed partial class Panel
             edge.Stretches[dart.Number - 1].EndDirection,
             dart.EndLeg,
             edge.Stretches[dart.Number].StartDirection);
-        parts.Fill(index, CurvePath.FromCubic(across));
+        CurvePath filling = SquareArc(dart, edge) is { } arc ? CurvePath.FromArc(arc) : CurvePath.FromCubic(across);
+        parts.Fill(index, filling);
         double at = edge.SewnPositionMm(dart.Number - 1);
-        double longer = across.LengthMm();
+        double longer = filling.LengthMm;
         PanelFeatures features = _features with { Notches = [.. Notches.Select(n => n.Edge == edge.Name ? n.AfterLettingOut(at, longer) : n)] };
         return WithEdges(parts.ToEdges(), features, step);
+    }
+
+    // Where both legs are equal and meet the edge square, every place between is as far from the apex.
+    private static CircularArc? SquareArc(Dart dart, PanelEdge edge)
+    {
+        const double SquareRad = 1e-6;
+        Direction before = edge.Stretches[dart.Number - 1].EndDirection;
+        Direction after = edge.Stretches[dart.Number].StartDirection;
+        double radiusMm = dart.LegLengthMm(Toward.Start);
+        bool isSquare = System.Math.Abs(radiusMm - dart.LegLengthMm(Toward.End)) <= OnLineMm
+            && System.Math.Abs(before.Dot(dart.StartLeg - dart.Apex)) <= SquareRad * radiusMm
+            && System.Math.Abs(after.Dot(dart.EndLeg - dart.Apex)) <= SquareRad * radiusMm;
+        CircularArc arc = isSquare ? CircularArc.Around(dart.Apex, dart.StartLeg, Angle.FromRadians(dart.SignedAngleRad)) : default;
+
+        // Where the legs meet the edge from outside, as a waist that is let out, an arc would bulge the wrong way.
+        return isSquare && arc.StartDirection.Dot(before.TimesMm(1)) > 0 ? arc : null;
     }
 
     private Dart DartAt(EdgeName edge, double placeMm, Point2D apex)

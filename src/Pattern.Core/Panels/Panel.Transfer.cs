@@ -183,6 +183,24 @@ public sealed partial class Panel
     }
 
     /// <summary>Turns what lies between two darts that share an apex, so that the first closes by an angle and the second opens by it.</summary>
+    /// <summary>Returns a copy of this panel that was slashed from a place to a hinge on another edge and spread there: wider at the one, as wide as before at the other.</summary>
+    /// <remarks>The edge that is spread runs on across the opening, as after <see cref="TurnDartIntoFlare"/>. The other edge keeps its length and gets a corner at the hinge:
+    /// true it when all is spread.</remarks>
+    /// <param name="hinge">Where the cloth stays together.</param>
+    /// <param name="at">Where it is spread; <see cref="FootOn"/> finds the place where the slash is square to the edge.</param>
+    /// <param name="by">How far, straight across the opening.</param>
+    /// <param name="keep">The edge that stays where it is, as in <see cref="TransferDart"/>.</param>
+    /// <exception cref="ConstructionException">The slash would cross a dart or leave the panel, or is too short to be spread so far.</exception>
+    [Pure]
+    public Panel SlashAndSpread(EdgePlace hinge, EdgePlace at, Length by, EdgeName? keep = null)
+    {
+        double place = at.ResolveMm(FindEdge(at.Edge).SewnLengthMm());
+        Panel opened = OpenDart(at, hinge, by, keep);
+        PanelEdge edge = opened.FindEdge(at.Edge);
+        Dart? spread = edge.Darts.OrderBy(dart => Math.Abs(edge.SewnPositionMm(dart.Number - 1) - place)).FirstOrDefault();
+        return Guard.Millimetres(by, nameof(by)) == 0 ? this : opened.ReleaseDart(spread!, "slashing and spreading");
+    }
+
     private Panel Pivot(OutlineParts parts, int closing, int opening, double angleRad, in Point2D apex, EdgeName? keep, string step)
     {
         // Either side of the two may turn.

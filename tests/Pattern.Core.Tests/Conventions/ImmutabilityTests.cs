@@ -16,13 +16,13 @@ namespace Pattern.Core.Tests.Conventions;
 public class ImmutabilityTests
 {
     /// <summary>The types that change by design. Each says so in its documentation.</summary>
-    private static readonly Type[] Changeable = [typeof(DraftingSheet), typeof(BlockDraft), typeof(CheckList)];
+    private static readonly Type[] Changeable = [typeof(DraftingSheet), typeof(BlockWork), typeof(BlockDraft), typeof(DesignDraft), typeof(CheckList)];
 
     /// <summary>Fields that are filled when first asked for, with a value that depends on the others only: seen from outside nothing changes.</summary>
     private static readonly string[] Caches = ["CurvePath._lengthsMm", "CurvePath._list", "Dart._cap", "DraftedLine._path", "Block._method", "Block._trued"];
 
-    /// <summary>What others derive from by design: a drafting method, a shaping law, what a table of theirs said. Each says that it holds nothing that changes.</summary>
-    private static readonly Type[] ForOthers = [typeof(DraftingMethod), typeof(ShapingTable), typeof(TableReading)];
+    /// <summary>What others derive from by design: a drafting method, a design, a shaping law, what a table of theirs said. Each says that it holds nothing that changes.</summary>
+    private static readonly Type[] ForOthers = [typeof(DraftingMethod), typeof(BlockDesign), typeof(ShapingTable), typeof(TableReading)];
 
     /// <summary>Structs with fixed room inside, which the language does not let be readonly: each of their visible members is instead, and
     /// only the library fills the room before it hands the value out.</summary>

@@ -9,34 +9,48 @@ internal sealed class SkirtChecks(SkirtDraft draft)
 {
     private const double RightAngle = Math.PI / 2;
 
-    internal void CheckWaistAndHip(CheckList list)
+    internal void CheckWaist(CheckList list)
     {
-        Panel back = list.FindPanel(PanelName.Back);
-        Panel front = list.FindPanel(PanelName.Front);
-        double backWaist = back.FindEdge(EdgeName.Waist).SewnLengthMm();
-        double frontWaist = front.FindEdge(EdgeName.Waist).SewnLengthMm();
-        double hipMm = -draft.Depths.LowerHip.ValueMm;
-
+        double backWaist = list.FindPanel(PanelName.Back).FindEdge(EdgeName.Waist).SewnLengthMm();
+        double frontWaist = list.FindPanel(PanelName.Front).FindEdge(EdgeName.Waist).SewnLengthMm();
         list.Length("closed waist all around", "block", 2 * (backWaist + frontWaist), draft.WaistTargetMm);
         list.Length("closed waist", "back", backWaist, draft.WaistTargetMm / 4);
         list.Length("closed waist", "front", frontWaist, draft.WaistTargetMm / 4);
-        list.Length("hip width all around", "block", 2 * (WidthAt(back, draft.Back, hipMm) + WidthAt(front, draft.Front, hipMm)), draft.HipTargetMm);
-        list.Length("back wider than front at hip", "block", WidthAt(back, draft.Back, hipMm) - WidthAt(front, draft.Front, hipMm), draft.Reading.BackWider.ValueMm);
     }
 
-    internal void CheckPanels(CheckList list)
+    internal void CheckHip(CheckList list)
     {
-        Panel back = list.FindPanel(PanelName.Back);
-        Panel front = list.FindPanel(PanelName.Front);
-        CheckCorners(list, back);
-        CheckCorners(list, front);
-        CheckHem(list, back, front);
-        CheckDarts(list, back, draft.Back, draft.Depths.LowerHip.ValueMm);
-        CheckDarts(list, front, draft.Front, draft.Depths.LowerHip.ValueMm);
-        CheckOutline(list, back, draft.Back);
-        CheckOutline(list, front, draft.Front);
-        SkirtAdvice.Give(list, back, draft.Back, draft);
-        SkirtAdvice.Give(list, front, draft.Front, draft);
+        double hipMm = -draft.Depths.LowerHip.ValueMm;
+        double back = WidthAt(list.FindPanel(PanelName.Back), draft.Back, hipMm);
+        double front = WidthAt(list.FindPanel(PanelName.Front), draft.Front, hipMm);
+        list.Length("hip width all around", "block", 2 * (back + front), draft.HipTargetMm);
+        list.Length("back wider than front at hip", "block", back - front, draft.Reading.BackWider.ValueMm);
+    }
+
+    internal void CheckCorners(CheckList list)
+    {
+        CheckCorners(list, list.FindPanel(PanelName.Back));
+        CheckCorners(list, list.FindPanel(PanelName.Front));
+    }
+
+    internal void CheckHem(CheckList list) => CheckHem(list, list.FindPanel(PanelName.Back), list.FindPanel(PanelName.Front));
+
+    internal void CheckDarts(CheckList list)
+    {
+        CheckDarts(list, list.FindPanel(PanelName.Back), draft.Back, draft.Depths.LowerHip.ValueMm);
+        CheckDarts(list, list.FindPanel(PanelName.Front), draft.Front, draft.Depths.LowerHip.ValueMm);
+    }
+
+    internal void CheckOutline(CheckList list)
+    {
+        CheckOutline(list, list.FindPanel(PanelName.Back), draft.Back);
+        CheckOutline(list, list.FindPanel(PanelName.Front), draft.Front);
+    }
+
+    internal void Advise(CheckList list)
+    {
+        SkirtAdvice.Give(list, list.FindPanel(PanelName.Back), draft.Back, draft);
+        SkirtAdvice.Give(list, list.FindPanel(PanelName.Front), draft.Front, draft);
     }
 
     private static void CheckCorners(CheckList list, Panel panel)

@@ -14,6 +14,8 @@ internal sealed class SkirtMethod() : DraftingMethod("skirt block", "2", SkirtSe
 
     private static readonly AlternativePlan ShapedWaistline = new("shaped waistline", builder => builder.With(SkirtSettings.Waistline, SkirtSettings.Shaped), WaistOnly);
 
+    internal const string HalfDrawn = "Half of the skirt: back to the left, front to the right.";
+
     private static readonly Action<CheckList> SeamsFit = list => SkirtSeams.Plan.Check(list, list.PanelsRaw);
 
     internal override IMethodValues UsualValuesIn(LengthUnit unit) => SkirtOptions.UsualIn(unit);
@@ -31,14 +33,19 @@ internal sealed class SkirtMethod() : DraftingMethod("skirt block", "2", SkirtSe
             draft.Remark(levels);
         }
 
-        draft.Remark("Half of the skirt: back to the left, front to the right.");
+        draft.Remark(HalfDrawn);
         draft.Alternative(options.Waistline == Waistline.Level ? ShapedWaistline : LevelWaistline);
         SkirtAims.Aim(draft, hand);
         SkirtTruing.True(hand, draft);
         var checks = new SkirtChecks(hand);
-        draft.Check(checks.CheckWaistAndHip);
+        draft.Check("waist", checks.CheckWaist);
+        draft.Check("hip", checks.CheckHip);
         draft.Seams(SkirtSeams.Plan, SeamsFit);
-        draft.Check(checks.CheckPanels);
+        draft.Check("corners", checks.CheckCorners);
+        draft.Check("hem", checks.CheckHem);
+        draft.Check("darts", checks.CheckDarts);
+        draft.Check("outline", checks.CheckOutline);
+        draft.Check("advice", checks.Advise);
     }
 
     internal override Block Make(BlockRecord record, Panel[] panels) => new SkirtBlock(record, panels);

@@ -22,8 +22,8 @@ internal sealed class SkirtTruing
         FrontWaist = TrueWaist(draft.Front);
         Back = ToPanel(draft.Back, BackWaist, notchCount: 2);
         Front = ToPanel(draft.Front, FrontWaist, notchCount: 1);
-        block.Add(Back);
-        block.Add(Front);
+        block.Add(Back, 2);
+        block.Add(Front, 2);
         Record();
     }
 

@@ -46,7 +46,7 @@ internal sealed class SkirtWaist
         // distance and height is near enough.
         double across = Math.Max(target.ClosedLengthMm * 0.98, LeastReachMm);
         double rise = target.FirstGuess.YMm - target.Start.YMm + (across * Math.Tan(Math.Min(_sweep.AllAnglesRad, 1) / 2));
-        _firstEnd = new Point2D(target.Start.XMm + (_hand * across), target.Start.YMm + rise);
+        _firstEnd = target.IsNear ? target.FirstGuess : new Point2D(target.Start.XMm + (_hand * across), target.Start.YMm + rise);
         CubicBezier firstSide = HipCurves.Vertical(target.SideFoot, target.FirstGuess);
         _firstTurn = (SquareTo(firstSide).AngleRad + (_hand * _sweep.AllAnglesRad)) * LeastChange.MmPerRad;
         _roomMm = across;

@@ -11,4 +11,8 @@ namespace Pattern.Core.Blocks;
 /// <param name="ClosedLengthMm">How long the edge has to be with its darts closed.</param>
 /// <param name="SideLengthMm">How long the hip curve of the side seam has to be.</param>
 internal readonly record struct WaistTarget(
-    string Panel, Point2D Start, Direction Leaving, Point2D SideFoot, Point2D FirstGuess, double ClosedLengthMm, double SideLengthMm);
+    string Panel, Point2D Start, Direction Leaving, Point2D SideFoot, Point2D FirstGuess, double ClosedLengthMm, double SideLengthMm)
+{
+    /// <summary>Whether the first guess is near the end itself, where the edge has no darts.</summary>
+    internal bool IsNear { get; init; }
+}

@@ -16,7 +16,7 @@ internal sealed class BlockMarks
     private const double BetweenNotchesMm = 5;
     private const double LandmarkMm = 1.6;
 
-    internal BlockMarks(BlockLayout layout, IEnumerable<BlockAlternative> alternatives)
+    internal BlockMarks(Block block, BlockLayout layout, IEnumerable<BlockAlternative> alternatives)
     {
         foreach (BlockLine line in layout.Lines)
         {
@@ -30,7 +30,7 @@ internal sealed class BlockMarks
 
         foreach (Panel panel in layout.Panels)
         {
-            AddPanel(panel);
+            AddPanel(panel, block.TimesOf(panel.Name));
         }
 
         foreach (BlockAlternative alternative in alternatives)
@@ -72,13 +72,13 @@ internal sealed class BlockMarks
         _ => LineRole.Construction,
     };
 
-    private void AddPanel(Panel panel)
+    private void AddPanel(Panel panel, int times)
     {
         foreach (PanelEdge edge in panel.Edges)
         {
             foreach (CurvePath stretch in edge.Stretches)
             {
-                Seams.Add(new PathMark(stretch, LineRole.Seam, MarkFacts.OfSeam(panel.Name, edge.Name)));
+                Seams.Add(new PathMark(stretch, LineRole.Seam, MarkFacts.OfSeam(panel.Name, edge.Name, times)));
             }
         }
 

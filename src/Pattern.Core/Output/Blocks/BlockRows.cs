@@ -23,8 +23,13 @@ internal static class BlockRows
     {
         foreach (SettingValue setting in block.Method.PrintedSettings.Where(IsOneLine))
         {
-            bool isNone = setting.IsGiven && setting.Kind == SettingKind.Length && setting.Raw == 0;
-            yield return (setting.Name, isNone ? "none" : setting.IsGiven && setting.Kind == SettingKind.Length ? figures.Of(setting.Raw) : setting.Describe(figures.Usual));
+            yield return (setting.Name, ValueOf(setting, figures));
+        }
+
+        foreach (DesignDescription design in block.Designs)
+        {
+            string[] values = [.. design.PrintedSettings.Where(IsOneLine).Select(setting => setting.Name + " " + ValueOf(setting, figures))];
+            yield return (design.Name, values.Length == 0 ? "as usual" : string.Join(", ", values));
         }
     }
 
@@ -50,6 +55,9 @@ internal static class BlockRows
         string[] intakes = [.. darts.Select(dart => figures.Near(dart.IntakeMm)).Distinct()];
         return FormattableString.Invariant($"{darts.Length} of {string.Join(", ", intakes)}, {string.Join(", ", darts.Select(dart => figures.Of(dart.LengthMm)))} long");
     }
+
+    private static string ValueOf(SettingValue setting, TapeFigures figures)
+        => !setting.IsGiven || setting.Kind != SettingKind.Length ? setting.Describe(figures.Usual) : setting.Raw == 0 ? "none" : figures.Of(setting.Raw);
 
     // A table is printed by what was read from it.
     private static bool IsOneLine(SettingValue setting) => setting.Kind != SettingKind.Text || setting.Text!.IndexOf('\n') < 0;

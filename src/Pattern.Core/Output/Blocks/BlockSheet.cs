@@ -29,7 +29,7 @@ internal sealed class BlockSheet
         _options = options;
         _figures = new TapeFigures(options.Tape ?? TapeStep.For(block.Body.Unit), TapeStyle.Typographic);
         _layout = new BlockLayout(block);
-        _lines = new BlockMarks(_layout, options.Alternatives.Select(block.FindAlternative));
+        _lines = new BlockMarks(block, _layout, options.Alternatives.Select(block.FindAlternative));
     }
 
     private IEnumerable<List<DrawingMark>> DrawnLines =>

@@ -9,7 +9,8 @@ namespace Pattern.Core.Output;
 /// <remarks>
 /// <para>One user unit is one millimetre. The drawing is moved so that its upper left corner is the origin, and y runs down; no line carries a
 /// <c>transform</c>, only turned text does. Coordinates are rounded to 0.0001 mm. Each layer is a group whose id is the layer's name.</para>
-/// <para>So that anyone can check the drawing with tools of their own: a stretch of seam line is a path with <c>data-panel</c> and <c>data-edge</c>; a dart leg is a straight path
+/// <para>So that anyone can check the drawing with tools of their own: a stretch of seam line is a path with <c>data-panel</c>, <c>data-edge</c> and, on the drawing of a block,
+/// <c>data-times</c>, how often the panel stands in the garment (2 for one half of a front); a dart leg is a straight path
 /// from the seam line to the apex with <c>data-panel</c>, <c>data-on</c> (its edge), <c>data-dart</c> (1, 2, along the edge) and <c>data-leg</c> (the edge it is nearer to); a dart cap is a path with <c>data-panel</c>,
 /// <c>data-on</c>, <c>data-dart</c> and <c>data-cap</c>, the way in which the dart is pressed. On pieces, the cut line along an edge is a path with <c>data-panel</c> and <c>data-cut</c>, the edge, and what lies
 /// between two of these a path with <c>data-corner</c>, the edge before it. No other line carries any of these.</para>

@@ -128,6 +128,11 @@ internal sealed class SvgWriter
         Attribute("data-panel", facts.Panel.Text);
         string edge = facts.Part switch { MarkPart.Cut => "data-cut", MarkPart.CutCorner => "data-corner", MarkPart.Seam => "data-edge", _ => "data-on" };
         Attribute(edge, facts.Edge.Text);
+        if (facts.Times is { } times)
+        {
+            _text.Append(" data-times=\"").Number(times).Append('"');
+        }
+
         if (facts.Dart is { } dart)
         {
             _text.Append(" data-dart=\"").Number(dart).Append('"');

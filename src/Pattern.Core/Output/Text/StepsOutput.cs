@@ -127,6 +127,11 @@ public static class StepsOutput
         Heading(text, "Steps");
         foreach (Step step in block.Steps)
         {
+            foreach (DesignDescription design in block.Designs.Where(design => design.FirstStep == step.Number))
+            {
+                Heading(text, char.ToUpperInvariant(design.Name[0]) + design.Name.Substring(1));
+            }
+
             Line(text, FormattableString.Invariant($"{step.Number,3}. {step.Describe(tape, named)}"));
             if (StepGuides.Of(step, tape) is { } guides)
             {

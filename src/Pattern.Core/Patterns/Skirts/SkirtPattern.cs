@@ -12,19 +12,13 @@ using UnitsNet;
 
 namespace Pattern.Core.Patterns;
 
-/// <summary>Makes all pieces of a plain skirt from its block: front on the fold, back with a zip, straight waistband, and a lining if wanted.</summary>
+/// <summary>Makes all pieces of a skirt from its block, plain or as a design made it: front on the fold, back with a zip, straight waistband, and for a plain one a lining if wanted.</summary>
 /// <example><code>
 /// PieceSet skirt = SkirtPattern.From(block, new SkirtPatternOptions { HemAllowance = Tape.Inches("2"), Lining = LiningChoice.Loose });
 /// Length enough = skirt.EstimateCloth(ClothName.Main, Tape.Inches("43")).UpperBound;
 /// </code></example>
 public static class SkirtPattern
 {
-    private const double ZipStopMm = 12;
-    private const double BandMarkMm = 6;
-
-    // Marks nearer to each other than this cannot be told apart once they are cut; common practice, no source.
-    private const double ApartMm = 12;
-
     /// <summary>The waistband of a skirt.</summary>
     public static PanelName Waistband { get; } = PanelName.Of("waistband");
 
@@ -38,82 +32,109 @@ public static class SkirtPattern
     public static EdgeName InsideEdge { get; } = EdgeName.Of("inside");
 
     /// <summary>Makes the pieces with all options at their defaults.</summary>
+    /// <param name="block">A skirt block, or what a design made of one.</param>
     [Pure]
-    public static PieceSet From(SkirtBlock block) => From(block, new SkirtPatternOptions());
+    public static PieceSet From(Block block) => From(block, new SkirtPatternOptions());
 
     /// <summary>Makes the pieces.</summary>
-    /// <param name="block">The block.</param>
+    /// <remarks>What is sewn at the centre front lies on the fold where it is straight; the zip stands in the centre back, or where there is none, in the first seam at the waist.</remarks>
+    /// <param name="block">A skirt block, or what a design made of one.</param>
     /// <param name="options">How they are made.</param>
-    /// <exception cref="ConstructionException">The zip is longer than the centre back.</exception>
+    /// <exception cref="ConstructionException">The block is no skirt, the zip is longer than its seam, or a design is asked for a lining that the library cannot derive.</exception>
     [Pure]
-    public static PieceSet From(SkirtBlock block, SkirtPatternOptions options)
+    public static PieceSet From(Block block, SkirtPatternOptions options)
     {
         Guard.NotNull(block, nameof(block));
-        options = Guard.NotNull(options, nameof(options)).FilledFor(TapeStep.For(block.Body.Unit).IsMetric, block.Levels.UpperHipMm);
-        PatternPiece front = Front(block.Front, options);
-        PatternPiece back = Back(block.Back, block, options);
-        var pieces = new List<PatternPiece>
+        Guard.NotNull(options, nameof(options));
+        SkirtDraft hand = block.Record.Own as SkirtDraft
+            ?? throw new ConstructionException(DiagnosticCode.NotThisGarment, block.Heading, "skirt") { Step = "making the pieces of a skirt" };
+        if (options.Lining != LiningChoice.None && block.Designs.Count > 0)
         {
-            WithLevels(front, block).Cut(1, ClothName.Main),
-            WithZip(WithLevels(back, block), options.ZipMm).Cut(2, ClothName.Main),
-            Band(block, options).Cut(1, ClothName.Main).Cut(1, ClothName.Interfacing),
-        };
+            throw new ConstructionException(DiagnosticCode.DesignRefused, "lining", block.Heading, MessageRegistry.Whole("A lining is derived from a block as drafted only. Make the pieces without, and line it with the pieces of the block.")) { Step = "making a lining" };
+        }
+
+        options = options.FilledFor(TapeStep.For(block.Body.Unit).IsMetric, hand.Depths.Levels.UpperHipMm);
+        var zip = new SkirtZip(block, options.ZipMm, block.Designs.Count == 0 ? hand.Depths.Levels.LowerHipMm : null);
+        var pieces = new List<PatternPiece>();
+        foreach (Panel panel in block.Panels.Reverse())
+        {
+            PatternPiece piece = Skirt(zip.Marked(panel), block, zip, options);
+            if (block.Designs.Count == 0)
+            {
+                piece = WithLevels(piece, hand.Depths.Levels);
+            }
+
+            int count = block.TimesOf(panel.Name);
+            pieces.Add(zip.WithStop(piece).Cut(piece.FoldLine is null ? count : count / 2, ClothName.Main));
+        }
+
+        if (SkirtBand.Of(block, options) is { } band)
+        {
+            pieces.Add(band.Cut(1, ClothName.Main).Cut(1, ClothName.Interfacing));
+        }
+
         if (options.Lining == LiningChoice.Loose)
         {
             double shorter = options.ShorterMm!.Value;
             double hem = options.LiningHemMm!.Value;
             string words = $"turn up {FiguresOf(hem / 2, block)} twice; hangs {FiguresOf(shorter, block)} shorter than the skirt";
-            pieces.Add(Lining(Front(Shortened(block.Front, shorter), options), hem, words).Cut(1, ClothName.Lining));
-            pieces.Add(Lining(WithZip(Back(Shortened(block.Back, shorter), block, options), options.ZipMm), hem, words).Cut(2, ClothName.Lining));
+            foreach (Panel panel in block.Panels.Reverse())
+            {
+                PatternPiece shell = Skirt(zip.Marked(Shortened(panel, shorter)), block, zip, options);
+                PatternPiece lining = Lining(zip.WithStop(shell), hem, words);
+                pieces.Add(lining.Cut(shell.FoldLine is null ? 2 : 1, ClothName.Lining));
+            }
         }
 
         TapeStep tape = TapeStep.For(block.Body.Unit);
         return PieceSet.Of([.. pieces.Select(piece => options.Label is { } label ? piece.WithLabel(label) : piece).Select(piece => piece.WithTape(tape))]);
     }
 
-    private static PatternPiece Skirt(Panel panel, SkirtPatternOptions options) => PatternPiece.From(panel)
-        .WithAllowance(options.SeamAllowance)
-        .WithAllowance(EdgeName.Hem, options.HemAllowance)
-        .WithCorner(EdgeName.Hem, EdgeName.SideSeam, Corner.Mirrored)
-        .WithCorner(EdgeName.SideSeam, EdgeName.Waist, Corner.Mirrored);
-
-    private static PatternPiece Front(Panel panel, SkirtPatternOptions options) => Skirt(panel, options).CutOnFold(EdgeName.Centre);
-
-    private static PatternPiece Back(Panel panel, SkirtBlock block, SkirtPatternOptions options) => Skirt(WithCentreNotches(panel, block, options.ZipMm), options)
-        .WithAllowance(EdgeName.Centre, options.ZipAllowance)
-        .WithCorner(EdgeName.Hem, EdgeName.Centre, Corner.Mirrored)
-        .WithCorner(EdgeName.Centre, EdgeName.Waist, Corner.Mirrored);
-
-    // The two halves of the back are sewn together from the stop of the zip down: a cut beside the stop, and a match at the hip.
-    private static Panel WithCentreNotches(Panel back, SkirtBlock block, double zipMm)
+    // Allowances by what becomes of each edge; where a hem meets a seam, or a seam the waist, what is folded back has the shape of what it lies on.
+    private static PatternPiece Skirt(Panel panel, Block block, SkirtZip zip, SkirtPatternOptions options)
     {
-        CurvePath centre = back.FindEdge(EdgeName.Centre).Stretches[0];
-        double length = centre.LengthMm;
-        if (zipMm >= length)
+        PatternPiece piece = PatternPiece.From(panel).WithAllowance(options.SeamAllowance);
+        int count = panel.Edges.Count;
+        for (int i = 0; i < count; i++)
         {
-            throw new ConstructionException(DiagnosticCode.PlaceOffEdge, Length.FromMillimeters(zipMm), EdgeName.Centre, PanelName.Back, centre.Length)
+            PanelEdge edge = panel.Edges[i];
+            bool isFold = IsOnFold(panel, edge, zip) && block.TimesOf(panel.Name) % 2 == 0;
+            if (edge.Role == EdgeRole.Hem)
             {
-                Step = "marking the stop of the zip",
-                Landmark = EdgeName.Centre.Text,
-                Measured = Length.FromMillimeters(zipMm),
-                Allowed = centre.Length,
-            };
-        }
+                piece = piece.WithAllowance(edge.Name, options.HemOf(edge));
+            }
+            else if (isFold)
+            {
+                piece = piece.CutOnFold(edge.Name);
+            }
+            else if (zip.Takes(panel, edge))
+            {
+                piece = piece.WithAllowance(edge.Name, options.ZipAllowance);
+            }
 
-        var notches = new List<Notch>(back.Notches) { new(EdgeName.Centre, centre.PointAtMm(length - zipMm), length - zipMm, 1) };
-        foreach (PathIntersection hip in centre.IntersectionsWith(Line.Horizontal(new Point2D(0, -block.Levels.LowerHipMm))).Points.Take(1))
-        {
-            double at = centre.LengthTo(centre.ClosestTo(hip.Point)).Millimeters;
-            if (Math.Abs(at - (length - zipMm)) > ApartMm)
+            PanelEdge next = panel.Edges[(i + 1) % count];
+            bool isNextFold = IsOnFold(panel, next, zip) && block.TimesOf(panel.Name) % 2 == 0;
+            if (isFold || isNextFold)
             {
-                notches.Add(new Notch(EdgeName.Centre, hip.Point, at, 2));
+                continue;
+            }
+
+            if (edge.Role == EdgeRole.Hem != (next.Role == EdgeRole.Hem))
+            {
+                piece = edge.Role == EdgeRole.Hem ? piece.WithCorner(edge.Name, next.Name, Corner.Mirrored) : piece.WithCorner(next.Name, edge.Name, Corner.Mirrored);
+            }
+            else if (edge.Role == EdgeRole.Opening != (next.Role == EdgeRole.Opening))
+            {
+                piece = edge.Role == EdgeRole.Opening ? piece.WithCorner(next.Name, edge.Name, Corner.Mirrored) : piece.WithCorner(edge.Name, next.Name, Corner.Mirrored);
             }
         }
 
-        return new Panel(back.Name, [.. back.Edges], back.Features with { Notches = [.. notches] });
+        return piece;
     }
 
-    private static string FiguresOf(double mm, SkirtBlock block)
+    private static bool IsOnFold(Panel panel, PanelEdge edge, SkirtZip zip) => edge.Role == EdgeRole.Centre && !zip.Takes(panel, edge) && edge.StretchesRaw is [{ SegmentsRaw: [{ Kind: PathSegmentKind.Line }] }];
+
+    private static string FiguresOf(double mm, Block block)
     {
         TapeStep step = TapeStep.For(block.Body.Unit);
         return Tape.Format(Length.FromMillimeters(mm), Tape.IsOnMark(mm, step) ? step : step.IsMetric ? TapeStep.HalfMillimeter : TapeStep.SixtyFourth);
@@ -164,10 +185,7 @@ public static class SkirtPattern
             .WithInternalLine(words, InternalLineKind.Fold, CurvePath.FromLine(new LineSegment(hem.Start + down, hem.End + down)));
     }
 
-    private static PatternPiece WithLevels(PatternPiece piece, SkirtBlock block) => WithLevel(
-        WithLevel(piece, "yoke line", block.Levels.YokeMm),
-        "hip line",
-        block.Levels.LowerHipMm);
+    private static PatternPiece WithLevels(PatternPiece piece, SkirtLevels levels) => WithLevel(WithLevel(piece, "yoke line", levels.YokeMm), "hip line", levels.LowerHipMm);
 
     // From side to side of the seam line at a level below the waist; a dart that reaches so far down is crossed, as on the draft.
     private static PatternPiece WithLevel(PatternPiece piece, string name, double belowMm)
@@ -176,45 +194,5 @@ public static class SkirtPattern
         return ends.Length < 2
             ? piece
             : piece.WithInternalLine(name, InternalLineKind.Level, CurvePath.FromLine(new LineSegment(ends[0], ends[ends.Length - 1])));
-    }
-
-    private static PatternPiece WithZip(PatternPiece piece, double zipMm)
-    {
-        // The centre runs down from the waist here, the panel to its left.
-        CurvePath centre = piece.Panel.FindEdge(EdgeName.Centre).Stretches[0].Reversed();
-        Length down = Length.FromMillimeters(zipMm);
-        Point2D at = centre.PointAtLength(down);
-        return piece.WithInternalLine("zip stop", InternalLineKind.Stop, CurvePath.FromLine(new LineSegment(at, at + centre.NormalAtLength(down).TimesMm(ZipStopMm))));
-    }
-
-    // From the overlap at the centre back around the waist and on by the underlap; the notches stand where the side seams, the centre front and the centre
-    // back of the skirt meet it.
-    private static PatternPiece Band(SkirtBlock block, SkirtPatternOptions options)
-    {
-        double back = block.Back.FindEdge(EdgeName.Waist).SewnLengthMm();
-        double front = block.Front.FindEdge(EdgeName.Waist).SewnLengthMm();
-        double waist = 2 * (back + front);
-        double length = waist + options.OverlapMm;
-        double width = options.BandMm;
-        var corners = new[] { default(Point2D), new Point2D(length, 0), new Point2D(length, 2 * width), new Point2D(0, 2 * width) };
-        CurvePath Side(int i) => CurvePath.FromLine(new LineSegment(corners[i], corners[(i + 1) % 4]));
-        PanelBuilder band = Panel.Named(Waistband)
-            .WithEdge(EdgeName.Waist, EdgeRole.Seam, Side(0))
-            .WithEdge(UnderlapEnd, EdgeRole.Seam, Side(1))
-            .WithEdge(InsideEdge, EdgeRole.Seam, Side(2))
-            .WithEdge(OverlapEnd, EdgeRole.Seam, Side(3))
-            .WithGrainline(new LineSegment(new Point2D(0.3 * length, 0.75 * width), new Point2D(0.7 * length, 0.75 * width)));
-        (string Name, double At, int Cuts)[] marks = [("side", back, 1), ("CF", back + front, 1), ("side", back + (2 * front), 1), ("CB", waist, 2)];
-        (string Name, double At, int Cuts)[] inside = [.. marks.Where(mark => mark.At < length)];
-        foreach ((_, double at, int cuts) in inside)
-        {
-            band = band.WithNotch(EdgeName.Waist, Length.FromMillimeters(at), cuts);
-        }
-
-        PatternPiece piece = PatternPiece.From(band.Make())
-            .WithAllowance(options.SeamAllowance)
-            .WithInternalLine("fold", InternalLineKind.Fold, CurvePath.FromLine(new LineSegment(new Point2D(0, width), new Point2D(length, width))));
-        return inside.Aggregate(piece, (one, mark) => one.WithInternalLine(
-            mark.Name, InternalLineKind.Placement, CurvePath.FromLine(new LineSegment(new Point2D(mark.At, 0), new Point2D(mark.At, Math.Min(BandMarkMm, width / 2))))));
     }
 }

@@ -1,4 +1,6 @@
 using System;
+using Pattern.Core.Panels;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Pieces;
 using UnitsNet;
@@ -19,7 +21,8 @@ public sealed record SkirtPatternOptions
     }
 
     /// <summary>What is turned up at the hem.</summary>
-    /// <value>Default 1 1/2 in; 4 cm for a body in metric units. The American Sewing Guild ("How Deep Is That Hem", 2025-09-12) gives 2 to 3 in for a straight or A-line skirt.</value>
+    /// <value>Default 1 1/2 in; 4 cm for a body in metric units. The American Sewing Guild ("How Deep Is That Hem", 2025-09-12) gives 2 to 3 in for a straight or A-line skirt,
+    /// and 1/4 to 3/8 in for a full or flared one. Where nobody says, a hem that fans out up to 35 degrees in a panel is turned up 1 in (2.5 cm), one that fans out more 3/8 in (1 cm).</value>
     public Length HemAllowance
     {
         get => Length.FromMillimeters(HemMm);
@@ -92,7 +95,7 @@ public sealed record SkirtPatternOptions
 
     internal double SeamMm => GivenSeamMm ?? 12.7;
 
-    internal double HemMm => GivenHemMm ?? 38.1;
+    internal double HemMm => GivenHemMm ?? (IsMetric ? 40 : 38.1);
 
     internal double ZipAllowanceMm => GivenZipAllowanceMm ?? 25.4;
 
@@ -103,6 +106,18 @@ public sealed record SkirtPatternOptions
     internal double OverlapMm => GivenOverlapMm ?? 25.4;
 
     internal double? ShorterMm { get; private init; }
+
+    /// <summary>What is turned up at a hem: as said, else the less the more the hem fans out, since cloth folded back over a curve is too short or too full.</summary>
+    internal Length HemOf(PanelEdge hem)
+    {
+        const double ALittleRad = 35 * Math.PI / 180;
+        double turns = hem.StretchesRaw.Sum(stretch => stretch.SegmentsRaw.Sum(segment => Math.Abs(segment.TurningRad)));
+        return GivenHemMm is not null || turns == 0 ? HemAllowance
+            : turns <= ALittleRad ? Length.FromMillimeters(IsMetric ? 25 : 25.4)
+            : Length.FromMillimeters(IsMetric ? 10 : 9.525);
+    }
+
+    private bool IsMetric { get; init; }
 
     internal double? LiningHemMm { get; private init; }
 
@@ -124,11 +139,10 @@ public sealed record SkirtPatternOptions
         const double MostOfUpperHip = 0.9;
         double markMm = isMetric ? 10 : 12.7;
         double roomMm = Math.Max(markMm, Math.Floor(upperHipMm * MostOfUpperHip / markMm) * markMm);
-        SkirtPatternOptions filled = this with { GivenZipMm = GivenZipMm ?? Math.Min(isMetric ? 180 : ZipMm, roomMm), ShorterMm = ShorterMm ?? (isMetric ? 25 : 25.4), LiningHemMm = LiningHemMm ?? (isMetric ? 25 : 25.4) };
+        SkirtPatternOptions filled = this with { GivenZipMm = GivenZipMm ?? Math.Min(isMetric ? 180 : ZipMm, roomMm), ShorterMm = ShorterMm ?? (isMetric ? 25 : 25.4), LiningHemMm = LiningHemMm ?? (isMetric ? 25 : 25.4), IsMetric = isMetric };
         return !isMetric ? filled : filled with
         {
             GivenSeamMm = GivenSeamMm ?? 12,
-            GivenHemMm = GivenHemMm ?? 40,
             GivenZipAllowanceMm = GivenZipAllowanceMm ?? 25,
             GivenBandMm = GivenBandMm ?? 30,
             GivenOverlapMm = GivenOverlapMm ?? 30,

@@ -1,0 +1,128 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using Pattern.Core.Blocks;
+using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
+using UnitsNet;
+
+namespace Pattern.Core.Styling;
+
+/// <summary>Opens one quarter of a skirt at the hem: by closing darts, by slashing and spreading, by swinging the side seam out. The hem stays as far from the hip line as it was.</summary>
+/// <remarks>Every cut meets the hem square and opens about a point above it, so the hem runs on as an arc about that point: straight, arc, straight, without a corner.</remarks>
+internal static class SkirtFlare
+{
+    // Computed lines that are meant to be straight or square differ by rounding.
+    private const double StraightRad = 1e-6;
+
+    /// <summary>Whether a quarter hangs straight: below the hip its side is one straight line, and its hem is square to side and centre, or smooth and square as a design left it.</summary>
+    internal static bool HangsStraight(Panel panel)
+    {
+        PathSegment[] side = panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0].SegmentsRaw;
+        CurvePath hem = panel.FindEdge(EdgeName.Hem).StretchesRaw[0];
+        CurvePath centre = panel.FindEdge(EdgeName.Centre).StretchesRaw[0];
+        Direction down = side[side.Length - 1].EndDirection;
+        return side.Length > 1
+            && side.Skip(1).All(segment => segment.Kind == PathSegmentKind.Line && Math.Abs(segment.StartDirection.TurnRadTo(down)) < StraightRad)
+            && Math.Abs(CheckList.CornerRad(panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0], hem) - SkirtStock.SquareRad) < StraightRad
+            && Math.Abs(CheckList.CornerRad(hem, centre) - SkirtStock.SquareRad) < StraightRad;
+    }
+
+    /// <summary>Where the hip curve of the side ends and its straight part begins: the level of the hip.</summary>
+    internal static Point2D FootOf(Panel panel) => panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0].SegmentsRaw[0].End;
+
+    /// <summary>From the level of the hip down the side to the hem.</summary>
+    internal static double BelowHipMm(Panel panel) => panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0].SegmentsRaw.Skip(1).Sum(segment => segment.LengthMm());
+
+    /// <summary>The width at the level of the hip, along the hip line: what the hem measures, less what it fans out below the hip.</summary>
+    /// <remarks>The hip line runs as far above the hem everywhere, so each turn of the hem by an angle makes the hem longer than it by that angle times the distance.</remarks>
+    internal static double HipWidthMm(Panel panel)
+    {
+        double above = BelowHipMm(panel);
+        return panel.FindEdge(EdgeName.Hem).StretchesRaw[0].SegmentsRaw.Sum(segment => segment.LengthMm() - (above * Math.Abs(segment.TurningRad)));
+    }
+
+    /// <summary>Closes a share of each waist dart, so that the hem opens below its apex.</summary>
+    internal static Panel CloseDarts(Panel panel, double share, List<(DartName Dart, double OpeningMm)> openings)
+    {
+        int number = 1;
+        int count = panel.FindEdge(EdgeName.Waist).Darts.Count;
+        for (int i = 0; i < count; i++)
+        {
+            DartName name = EdgeName.Waist.Dart(number);
+            Point2D apex = panel.FindDart(name).Apex;
+            double before = panel.FindEdge(EdgeName.Hem).SewnLengthMm();
+            panel = panel.TurnDartIntoFlare(name, panel.FootOn(EdgeName.Hem, apex), Ratio.FromDecimalFractions(share));
+            openings.Add((EdgeName.Waist.Dart(i + 1), panel.FindEdge(EdgeName.Hem).SewnLengthMm() - before));
+            number += share < 1 ? 1 : 0;
+        }
+
+        return panel;
+    }
+
+    /// <summary>Swings the side seam out about the level of the hip, and draws waist and hip curve again: square to each other, as long as before.</summary>
+    /// <param name="panel">A quarter that hangs straight.</param>
+    /// <param name="outMm">How far the side hem swings out, measured straight.</param>
+    internal static Panel SwingSide(Panel panel, double outMm)
+    {
+        PanelEdge waist = panel.FindEdge(EdgeName.Waist);
+        if (outMm == 0 && waist.Darts.Count > 0)
+        {
+            return panel;
+        }
+
+        CurvePath side = panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0];
+        PathSegment[] segments = side.SegmentsRaw;
+        Point2D foot = segments[0].End;
+        double belowMm = BelowHipMm(panel);
+
+        // Seen down the side, outward is to the left where the panel lies to the right.
+        double angle = 2 * Math.Asin(Math.Min(1, outMm / 2 / belowMm)) * (panel.SeamOutline().SignedAreaMm2 > 0 ? -1 : 1);
+        Transform2D swing = Transform2D.RotationRaw(foot, Direction.FromRadians(angle));
+        Direction down = segments[1].StartDirection.TurnedRad(angle);
+        (PanelEdge newWaist, CubicBezier curve) = waist.Darts.Count == 0
+            ? TrueTop(panel, foot, down)
+            : (waist, CubicBezier.BetweenWithLength(side.Start, side.StartDirection, foot, down, Length.FromMillimeters(segments[0].LengthMm())));
+        CurvePath newSide = CurvePath.Trusted([PathSegment.FromCubic(curve), .. segments.Skip(1).Select(segment => segment.TransformedRaw(swing))], isClosed: false);
+        CurvePath hem = panel.FindEdge(EdgeName.Hem).StretchesRaw[0];
+        CurvePath newHem = outMm == 0
+            ? hem
+            : CurvePath.FromArc(CircularArc.Around(foot, newSide.End, Angle.FromRadians(-angle))).Then(hem);
+        PanelEdge[] edges = [.. panel.EdgesRaw.Select(edge => edge.Name == EdgeName.Waist ? newWaist
+            : edge.Name == EdgeName.SideSeam ? new PanelEdge(edge.Name, edge.Role, newSide)
+            : edge.Name == EdgeName.Hem ? new PanelEdge(edge.Name, edge.Role, newHem)
+            : edge)];
+        PanelFeatures features = panel.Features with
+        {
+            Landmarks = [.. panel.Landmarks.Select(landmark => landmark.Position.DistanceMm(side.Start) < GeometryTolerance.JoinMm ? landmark.At(newSide.Start)
+                : side.ClosestTo(landmark.Position) is { SegmentIndex: > 0, DistanceMm: < GeometryTolerance.JoinMm } ? landmark.At(swing.Apply(landmark.Position))
+                : landmark)],
+        };
+        return panel.WithEdges(edges, features, "swinging a side seam out");
+    }
+
+    // The waist in one sweep from the centre, square to the side, both as long as they were: as the block was trued, in the frame where the straight part of the side is upright.
+    private static (PanelEdge Waist, CubicBezier Curve) TrueTop(Panel panel, Point2D foot, Direction down)
+    {
+        PanelEdge waist = panel.FindEdge(EdgeName.Waist);
+        CurvePath side = panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0];
+        double turn = down.TurnRadTo(Direction.Down);
+        Transform2D upright = Transform2D.RotationRaw(foot, Direction.FromRadians(turn));
+        Transform2D back = Transform2D.RotationRaw(foot, Direction.FromRadians(-turn));
+        SkirtWaist trued = SkirtWaist.Solve(
+            new WaistTarget(
+                panel.Name.Text,
+                upright.Apply(waist.Start),
+                waist.StretchesRaw[0].StartDirection.TurnedRad(turn),
+                foot,
+                upright.Apply(waist.End),
+                waist.SewnLengthMm(),
+                side.SegmentsRaw[0].LengthMm())
+            {
+                IsNear = true,
+            },
+            []);
+        PanelEdge edge = trued.ToEdge(EdgeName.Waist, waist.Role);
+        return (new PanelEdge(edge.Name, edge.Role, edge.StretchesRaw[0].Transformed(back)), trued.Side.Reversed().Transformed(back));
+    }
+}

@@ -1,7 +1,7 @@
-using System;
-using Pattern.Core.Panels;
 using System.Linq;
+using System;
 using Pattern.Core.Diagnostics;
+using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
 using UnitsNet;
 

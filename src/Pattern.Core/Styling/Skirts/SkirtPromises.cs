@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 

@@ -1,5 +1,5 @@
-using System.Linq;
 using System;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;

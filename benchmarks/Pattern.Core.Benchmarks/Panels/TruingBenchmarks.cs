@@ -1,24 +1,22 @@
 using BenchmarkDotNet.Attributes;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using Pattern.Core.Tests.Panels;
 using UnitsNet;
 
 namespace Pattern.Core.Benchmarks.Panels;
 
-/// <summary>The engine of truing by itself: a skirt's waist in one sweep, a half bodice of 16 conditions and 58 unknowns, a sleeve cap from height and crown. The bodice is drawn by a hand that is
+/// <summary>The engine of truing by itself: a skirt's waist in one sweep, a half bodice of 16 conditions and 58 unknowns, a sleeve cap
+/// from height and crown, and the same by a plan: a quarter in one sweep among other conditions, and a half apron that is a little too wide. The bodice is drawn by a hand that is
 /// off by up to 5 mm; with panels means that they are made anew and looked over.</summary>
 [MemoryDiagnoser]
 public class TruingBenchmarks
 {
-    private static readonly Construction<double, Cap> SleeveCap = Construction
-        .Of<double, Cap>("sleeve cap", (width, unknowns) => new Cap(
-            Half(unknowns.Length(1).Millimeters, unknowns.Length(2).Millimeters), Half(unknowns.Length(1).Millimeters, width - unknowns.Length(2).Millimeters)))
-        .WithLength("cap height", _ => Length.FromMillimeters(150), _ => Length.FromMillimeters(60), _ => Length.FromMillimeters(250))
-        .WithLength("crown", width => Length.FromMillimeters(width / 2), width => Length.FromMillimeters(width * 0.4), width => Length.FromMillimeters(width * 0.6))
-        .MustMeasure("front cap", cap => cap.Front.Length, _ => Length.FromMillimeters(223))
-        .MustMeasure("back cap", cap => cap.Back.Length, _ => Length.FromMillimeters(227));
+    private static readonly CapCurve Cap = CapCurve
+        .Over(Length.FromMillimeters(212), Length.FromMillimeters(214))
+        .WithEase(Length.FromMillimeters(11), Length.FromMillimeters(14));
 
     private static readonly DartWedge[] Wedges = [new(70, 22, 130), new(140, 20, 120)];
     private static readonly WaistTarget Waist = new(
@@ -30,6 +28,10 @@ public class TruingBenchmarks
     private TruingPlan _plan = null!;
     private TruingRoom _room = null!;
     private Panel[] _trued = null!;
+    private Panel _swept = null!;
+    private TruingPlan _sweptPlan = null!;
+    private Panel _apron = null!;
+    private TruingPlan _apronPlan = null!;
 
     [GlobalSetup]
     public void Setup()
@@ -39,6 +41,24 @@ public class TruingBenchmarks
         _plan = TruingPlan.Empty.MayMove(_movables).MustHold(_conditions);
         _room = new TruingRoom(new TruingLayout(_movables, _conditions, _half.Panels));
         _trued = [.. _plan.True(_half.Panels).Panels];
+
+        EdgeOf waist = EdgeOf.Panel(PanelName.Of("quarter"), EdgeName.Waist);
+        _swept = Rectangle("quarter", 250, 200).TakeInDart(EdgeName.Waist.Middle, Length.FromMillimeters(22), Length.FromMillimeters(110));
+        _sweptPlan = TruingPlan.Empty
+            .MayMove(Movable.Corner(waist.AtEnd, Length.FromMillimeters(40)), Movable.OneSweep(waist, Angle.FromDegrees(30)))
+            .MustHold(
+                Condition.SewnLength(WorkedLength.Given("quarter waist", Length.FromMillimeters(222)), waist),
+                Condition.SewnLength(WorkedLength.Given("side", Length.FromMillimeters(204)), EdgeOf.Panel(PanelName.Of("quarter"), EdgeName.SideSeam)),
+                Condition.Square(waist.AtStart),
+                Condition.Square(waist.AtEnd));
+
+        EdgeOf apronWaist = EdgeOf.Panel(PanelName.Of("apron"), EdgeName.Waist);
+        _apron = Rectangle("apron", 230, 500);
+        _apronPlan = TruingPlan.Empty
+            .MayMove(Movable.Corner(apronWaist.AtEnd, Length.FromMillimeters(20)))
+            .MustHold(
+                Condition.SewnLength(WorkedLength.Given("half width", Length.FromMillimeters(226)), apronWaist),
+                Condition.SewnLength(WorkedLength.Given("side", Length.FromMillimeters(500)), EdgeOf.Panel(PanelName.Of("apron"), EdgeName.SideSeam)));
     }
 
     [Benchmark(Baseline = true)]
@@ -59,14 +79,23 @@ public class TruingBenchmarks
     public bool BodiceHalfTrueAlready() => _plan.TryTrue(_trued, out _);
 
     [Benchmark]
-    public int SleeveCapFromHeightAndCrown()
+    public int CapFromHeightAndCrown() => Cap.CountDrawings(334);
+
+    [Benchmark]
+    public bool QuarterInOneSweepByPlan() => _sweptPlan.TryTrue([_swept], out _);
+
+    [Benchmark]
+    public bool HalfApronByPlan() => _apronPlan.TryTrue([_apron], out _);
+
+    // Of straight lines, as TakeInDart leaves it.
+    private static Panel Rectangle(string name, double width, double height)
     {
-        SleeveCap.Draw(334, 200, out int drawings);
-        return drawings;
+        Point2D At(double x, double y) => Point2D.FromMillimeters(x, y);
+        return Panel.Named(PanelName.Of(name))
+            .WithEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.From(At(0, height)).LineTo(At(width, height)))
+            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(At(width, height)).LineTo(At(width, 0)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(width, 0)).LineTo(At(0, 0)))
+            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(At(0, 0)).LineTo(At(0, height)))
+            .Make();
     }
-
-    private static CubicBezier Half(double height, double width)
-        => CubicBezier.Between(Point2D.Origin, Direction.Right, new Point2D(width, height), Direction.Right);
-
-    private readonly record struct Cap(CubicBezier Front, CubicBezier Back);
 }

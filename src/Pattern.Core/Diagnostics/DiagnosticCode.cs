@@ -110,9 +110,6 @@ public enum DiagnosticCode
     /// <summary>Truing was asked for conditions that contradict each other within the limits.</summary>
     ConditionsContradict = 2110,
 
-    /// <summary>An arc would have to bend for truing.</summary>
-    ArcWouldBend = 2111,
-
     /// <summary>An edge has no notch of that number.</summary>
     NotchMissing = 2112,
 
@@ -127,6 +124,9 @@ public enum DiagnosticCode
 
     /// <summary>A dart does not meet the edge that is swept across it.</summary>
     DartMissesSweep = 2116,
+
+    /// <summary>An edge that is drawn in one sweep was to be bent by something else too.</summary>
+    SweepTakesWhole = 2117,
 
     /// <summary>A panel was to be scaled or stretched; panels only move, turn and mirror.</summary>
     PanelNotRigid = 2018,

@@ -35,7 +35,6 @@ internal static class Compiler
     internal static IReadOnlyList<MetadataReference> Dependencies { get; } =
     [
         MetadataReference.CreateFromFile(typeof(Length).Assembly.Location),
-        MetadataReference.CreateFromFile(typeof(MathNet.Numerics.Constants).Assembly.Location),
         MetadataReference.CreateFromFile(typeof(PdfSharp.Pdf.PdfDocument).Assembly.Location),
     ];
 

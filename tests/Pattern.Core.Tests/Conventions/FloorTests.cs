@@ -55,7 +55,7 @@ public class FloorTests
     }
 
     [Theory]
-    [InlineData("Pattern.Core", "UnitsNet", "MathNet.Numerics")]
+    [InlineData("Pattern.Core", "UnitsNet")]
     [InlineData("Pattern.Core.Pdf", "Pattern.Core", "UnitsNet", "PdfSharp")]
     public void Library_DependsOnNothingButItsPackagesAndThePlatform(string library, params string[] allowed)
     {

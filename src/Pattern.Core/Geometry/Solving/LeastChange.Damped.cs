@@ -68,6 +68,7 @@ internal sealed partial class LeastChange
     // (J J' + damping) weights = -residuals, and the move is J' weights, over the unknowns that no limit holds back.
     private void FindDamped(double damping, double[,] normal, double[] weights)
     {
+        _isFactored = false;
         for (int j = 0; j < _unknowns; j++)
         {
             double downhill = 0;

@@ -61,9 +61,16 @@ internal sealed partial class LeastChange
             int row = _rows[i] * _unknowns;
             double scale = _scale[_rows[i]];
             double wanted = -Residuals[_rows[i]] * scale;
-            for (int j = 0; j < free; j++)
+            if (!_isFactored && free == _unknowns)
             {
-                rows[(i * free) + j] = _slopes[row + _free[j]] * scale;
+                RowSums.Scale(scale, _slopes, row, rows, i * free, free);
+            }
+            else if (!_isFactored)
+            {
+                for (int j = 0; j < free; j++)
+                {
+                    rows[(i * free) + j] = _slopes[row + _free[j]] * scale;
+                }
             }
 
             if (free < _unknowns)
@@ -77,7 +84,12 @@ internal sealed partial class LeastChange
             _wanted[i] = wanted;
         }
 
-        _space.Factor(_rowCount, free);
+        if (!_isFactored)
+        {
+            _space.Factor(_rowCount, free);
+            _isFactored = true;
+        }
+
         return free;
     }
 
@@ -141,6 +153,7 @@ internal sealed partial class LeastChange
             }
         }
 
+        _isFactored &= !any;
         return any;
     }
 
@@ -167,6 +180,7 @@ internal sealed partial class LeastChange
             }
         }
 
+        _isFactored &= !any;
         return any;
     }
 
@@ -305,8 +319,12 @@ internal sealed partial class LeastChange
     {
         if (_problem.KnowsSlopes)
         {
-            // The last drawing may have been a trial that was not taken.
-            Measures(Found, Residuals);
+            if (!FoundIsDrawn)
+            {
+                // The last drawing was a trial that was not taken.
+                Measures(Found, Residuals);
+            }
+
             _problem.Slopes(_slopes);
         }
         else
@@ -334,15 +352,10 @@ internal sealed partial class LeastChange
     // An equation that no unknown moves has no row: it holds or does not.
     private void Scale()
     {
+        _isFactored = false;
         for (int i = 0; i < _equations; i++)
         {
-            double squared = 0;
-            for (int j = 0; j < _unknowns; j++)
-            {
-                double slope = _slopes[(i * _unknowns) + j];
-                squared += slope * slope;
-            }
-
+            double squared = RowSums.Dot(_slopes, i * _unknowns, _slopes, i * _unknowns, _unknowns);
             _scale[i] = squared > RowSpace.RankCut * RowSpace.RankCut ? 1 / Math.Sqrt(squared) : 0;
         }
     }

@@ -64,6 +64,9 @@ internal sealed partial class LeastChange
     private double _pace;
     private bool _fresh;
     private bool _hasLast;
+
+    // Whether the rows are factored as they stand: with these slopes, and over the unknowns that now stand at no limit.
+    private bool _isFactored;
     private bool _begins;
 
     internal LeastChange(int unknowns, int equations)
@@ -191,6 +194,7 @@ internal sealed partial class LeastChange
         Array.Clear(redundant, 0, redundant.Length);
         Learn();
         Array.Clear(_side, 0, _unknowns);
+        _isFactored = false;
         WriteRows();
         for (int i = _space.Rank; i < _rowCount; i++)
         {
@@ -203,6 +207,7 @@ internal sealed partial class LeastChange
         _pace = 1;
         _hasLast = false;
         Array.Clear(_side, 0, _unknowns);
+        _isFactored = false;
         Begin();
         double best = double.PositiveInfinity;
         int bestAt = Steps;

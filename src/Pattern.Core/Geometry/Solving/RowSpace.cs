@@ -9,9 +9,16 @@ internal sealed class RowSpace
     /// <summary>A row whose part outside the rows before it is smaller than this share of a unit row depends on them.</summary>
     internal const double RankCut = 1e-8;
 
+    // A sum of squares that other squares are taken off is right to a ten-thousandth of a millionth as long as a millionth of it is left.
+    private const double Trusted = 1e-6;
+
     private readonly double[] _rows;
     private readonly double[] _diagonal;
     private readonly double[] _beta;
+
+    // What is left of each row outside those taken up, squared; and how much of it there was when that was last summed up.
+    private readonly double[] _left;
+    private readonly double[] _summed;
     private int _rowCount;
     private int _width;
 
@@ -20,6 +27,8 @@ internal sealed class RowSpace
         _rows = new double[mostRows * mostWidth];
         _diagonal = new double[mostRows];
         _beta = new double[mostRows];
+        _left = new double[mostRows];
+        _summed = new double[mostRows];
         Order = new int[mostRows];
     }
 
@@ -40,6 +49,7 @@ internal sealed class RowSpace
         for (int i = 0; i < rowCount; i++)
         {
             Order[i] = i;
+            _left[i] = _summed[i] = RowSums.Dot(_rows, i * width, _rows, i * width, width);
         }
 
         int steps = Math.Min(rowCount, width);
@@ -117,13 +127,7 @@ internal sealed class RowSpace
         double most = -1;
         for (int i = k; i < _rowCount; i++)
         {
-            double squared = 0;
-            int row = Order[i] * _width;
-            for (int j = k; j < _width; j++)
-            {
-                squared += _rows[row + j] * _rows[row + j];
-            }
-
+            double squared = _left[Order[i]];
             if (squared > most * (1 + 1e-9))
             {
                 most = squared;
@@ -144,37 +148,33 @@ internal sealed class RowSpace
     private void Reflect(int k)
     {
         int row = Order[k] * _width;
-        double squared = 0;
-        for (int j = k; j < _width; j++)
-        {
-            squared += _rows[row + j] * _rows[row + j];
-        }
-
-        double length = Math.Sqrt(squared);
-        double first = _rows[row + k];
+        int from = row + k;
+        int count = _width - k;
+        double length = Math.Sqrt(RowSums.Dot(_rows, from, _rows, from, count));
+        double first = _rows[from];
         double diagonal = first > 0 ? -length : length;
         _diagonal[k] = diagonal;
-        _rows[row + k] = first - diagonal;
+        _rows[from] = first - diagonal;
         _beta[k] = 1 / (diagonal * (diagonal - first));
         for (int i = k + 1; i < _rowCount; i++)
         {
-            Mirror(k, _rows, Order[i] * _width);
+            int other = Order[i];
+            Mirror(k, _rows, other * _width);
+            double entry = _rows[(other * _width) + k];
+            _left[other] -= entry * entry;
+            if (_left[other] < Trusted * _summed[other])
+            {
+                // Hardly anything is left: what the differences have rounded away counts.
+                int rest = (other * _width) + k + 1;
+                _left[other] = _summed[other] = RowSums.Dot(_rows, rest, _rows, rest, count - 1);
+            }
         }
     }
 
     private void Mirror(int k, double[] vector, int at)
     {
-        int row = Order[k] * _width;
-        double dot = 0;
-        for (int j = k; j < _width; j++)
-        {
-            dot += _rows[row + j] * vector[at + j];
-        }
-
-        dot *= _beta[k];
-        for (int j = k; j < _width; j++)
-        {
-            vector[at + j] -= dot * _rows[row + j];
-        }
+        int from = (Order[k] * _width) + k;
+        int count = _width - k;
+        RowSums.Add(-_beta[k] * RowSums.Dot(_rows, from, vector, at + k, count), _rows, from, vector, at + k, count);
     }
 }

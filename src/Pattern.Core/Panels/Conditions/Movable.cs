@@ -40,7 +40,7 @@ public sealed class Movable
     /// <summary>What moves, in trade words, such as <c>end of the back waist</c>.</summary>
     public string Name { get; }
 
-    /// <summary>How far it may move at most; across and up each, where it is free.</summary>
+    /// <summary>How far it may move at most; across and up each, where it is free. For a line drawn in one sweep, how far its ends may turn, on an arm of 100 mm.</summary>
     public Length Within => Length.FromMillimeters(WithinMm);
 
     internal MovableKind Kind { get; }
@@ -96,9 +96,27 @@ public sealed class Movable
         return new(MovableKind.Notch, "notch " + number.ToString(CultureInfo.InvariantCulture) + " of the " + edge, within) { Edge = edge, Number = number };
     }
 
+    /// <summary>An edge is drawn anew, in one sweep across its darts: closed as one curve, the fairest between its ends, and opened again.</summary>
+    /// <remarks>
+    /// <para>So it has no corner at a dart and the legs of each dart are equally long, whatever else is asked. Apexes, wedges and the lines of the legs stay, unless
+    /// <see cref="Dart"/> lets a dart move; legs begin where they meet the new line. Corners stay unless <see cref="Corner"/> lets them move.</para>
+    /// <para>However many pieces the hand drew, lines and arcs among them, each stretch is one curve afterwards. An edge that is drawn so already, and meets what must hold, is left
+    /// alone.</para>
+    /// </remarks>
+    /// <param name="edge">The edge. Nothing else may bend it or lengthen its legs.</param>
+    /// <param name="turning">How far the line may turn at each of its ends, up to 90 degrees.</param>
+    public static Movable OneSweep(EdgeOf edge, Angle turning)
+    {
+        double turningRad = turning.Radians;
+        return turningRad is >= 0 and <= Math.PI / 2
+            ? new(MovableKind.OneSweep, "sweep of the " + edge, Length.FromMillimeters(turningRad * LeastChange.MmPerRad)) { Edge = edge }
+            : throw new ArgumentOutOfRangeException(
+                nameof(turning), MessageRegistry.Format(DiagnosticCode.QuantityOutOfRange, nameof(turning), turning, Angle.Zero, Angle.FromDegrees(90)));
+    }
+
     /// <summary>Only along a line.</summary>
     /// <param name="direction">The way; back along it is allowed as far.</param>
-    /// <exception cref="ArgumentException">Handles, legs and notches have lines of their own.</exception>
+    /// <exception cref="ArgumentException">Handles, legs, notches and sweeps have lines of their own.</exception>
     [Pure]
     public Movable Along(Direction direction)
     {
@@ -116,17 +134,17 @@ public sealed class Movable
         return new Movable(this) { Path = Guard.NotNull(path, nameof(path)), Way = null };
     }
 
-    /// <summary>The curves keep the directions in which they begin and end; only the length of each handle changes.</summary>
-    /// <exception cref="ArgumentException">Only handles have directions.</exception>
+    /// <summary>The curves keep the directions in which they begin and end; only the length of each handle changes. A line drawn in one sweep keeps those of its ends.</summary>
+    /// <exception cref="ArgumentException">Only handles and lines drawn in one sweep have directions.</exception>
     [Pure]
     public Movable KeepingDirections()
     {
-        Refuse(Kind == MovableKind.Handles, nameof(KeepingDirections));
+        Refuse(Kind is MovableKind.Handles or MovableKind.OneSweep, nameof(KeepingDirections));
         return new Movable(this) { KeepsDirections = true };
     }
 
     /// <summary>How readily it moves, next to other things that may.</summary>
-    /// <param name="mobility">Default 100 % for corners, darts, legs and notches, 50 % for handles. From 1 % to 100 %.</param>
+    /// <param name="mobility">Default 100 %, for handles 50 %. From 1 % to 100 %.</param>
     [Pure]
     public Movable WithMobility(Ratio mobility)
         => new(this) { Mobility = Math.Max(0.01, Guard.Share(mobility, nameof(mobility))) };

@@ -8,4 +8,5 @@ internal enum MovableKind
     Dart,
     Legs,
     Notch,
+    OneSweep,
 }

@@ -34,6 +34,9 @@ internal sealed partial class TruingLayout
                 }
 
                 break;
+            case MovableKind.OneSweep:
+                // When all corners and darts are free: it follows them.
+                break;
             default:
                 int unknown = Unknown(index, 0);
                 _notches.Add(new TruingNotch(p, e, NotchIndex(p, e, movable.Number), unknown));
@@ -50,7 +53,7 @@ internal sealed partial class TruingLayout
     // Points and the handles at them: the curves beside a point follow it.
     private void FreeRigid(int index, Movable movable, int[] points)
     {
-        int[] spots = [.. points.Concat(points.SelectMany(HandlesAt)).Distinct()];
+        int[] spots = [.. points.Concat(points.SelectMany(HandlesAt)).Distinct().Where(spot => !_sweptSpots.Contains(spot))];
         if (movable.Way is not null || movable.Path is not null)
         {
             int along = Unknown(index, 0);
@@ -67,6 +70,26 @@ internal sealed partial class TruingLayout
         (int startLeg, int endLeg) = Legs(p, e, dart);
         Follow([startLeg, .. HandlesAt(startLeg)], Unknown(index, 0), FollowWay.AlongLeg, _dartPieces[(p, e, dart, DartLine.StartLeg)]);
         Follow([endLeg, .. HandlesAt(endLeg)], Unknown(index, 0), FollowWay.AlongLeg, _dartPieces[(p, e, dart, DartLine.EndLeg)]);
+    }
+
+    private void FreeSweep(int index, Movable movable)
+    {
+        (int p, int e) = Find(movable.Edge);
+        int darts = _panels[p].EdgesRaw[e].Darts.Count;
+        int leaving = movable.KeepsDirections ? -1 : Unknown(index, 0);
+        int arriving = movable.KeepsDirections ? -1 : Unknown(index, 1);
+        int[] pieces = [.. Enumerable.Range(0, darts + 1).Select(s => _firstPiece[(p, e, s)])];
+        int[] apexPieces = [.. Enumerable.Range(0, darts).Select(d => _dartPieces[(p, e, d, DartLine.StartLeg)])];
+        int[] apexes = [.. Enumerable.Range(0, darts).Select(d => _apexes[(p, e, d)])];
+        int[] fixedTo = [_pieces[pieces[0]].Start, _pieces[pieces[darts]].End, .. apexes];
+        int[] unknowns = [.. _follows.Where(f => Array.IndexOf(fixedTo, f.Spot) >= 0).Select(f => f.Unknown).Concat(new[] { leaving, arriving }.Where(u => u >= 0)).Distinct().OrderBy(u => u)];
+        int sweep = _sweeps.Count;
+        _sweeps.Add(new TruingSweep(p, e, index, pieces, apexPieces, apexes, leaving, arriving, unknowns));
+        int[] swept = [.. pieces.SelectMany(piece => Enumerable.Range(0, 4).Select(_pieces[piece].Spot)).Distinct().Where(_sweptSpots.Contains)];
+        foreach (int unknown in unknowns)
+        {
+            Follow(swept, unknown, FollowWay.Swept, sweep);
+        }
     }
 
     // Inside a stretch a handle keeps its direction where the curve runs smoothly on, so that it still does.
@@ -179,7 +202,7 @@ internal sealed partial class TruingLayout
         PanelEdge edge = _panels[p].EdgesRaw[e];
         for (int d = 0; d < edge.Darts.Count; d++)
         {
-            int arrives = _firstPiece[(p, e, d)] + edge.Stretches[d].SegmentsRaw.Length - 1;
+            int arrives = LastOf(p, e, d);
             string name = edge.Darts.Count == 1 ? condition.Name : condition.Name + ", dart " + Number(d + 1);
             Add(
                 index,

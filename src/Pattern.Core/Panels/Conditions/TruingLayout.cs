@@ -18,15 +18,22 @@ internal sealed partial class TruingLayout
     private readonly List<TruingEquation> _equations = new(24);
     private readonly List<TruingNotch> _notches = new();
     private readonly List<TruingJoint> _joints = new();
+    private readonly List<TruingSweep> _sweeps = new();
+    private readonly HashSet<(int Panel, int Edge)> _sweptEdges = new();
+    private readonly HashSet<int> _sweptSpots = new();
     private readonly Dictionary<(int Panel, int Edge, int Stretch), int> _firstPiece = new();
     private readonly Dictionary<(int Panel, int Edge, int Dart, DartLine Line), int> _dartPieces = new();
     private readonly Dictionary<(int Panel, int Edge, int Dart), int> _apexes = new();
-    private readonly HashSet<int> _moving = new();
     private int _spots;
 
     internal TruingLayout(Movable[] movables, Condition[] conditions, Panel[] panels)
     {
         _panels = panels;
+        foreach (Movable movable in movables.Where(m => m.Kind == MovableKind.OneSweep))
+        {
+            _sweptEdges.Add(Find(movable.Edge));
+        }
+
         for (int p = 0; p < panels.Length; p++)
         {
             if (movables.Any(m => m.Edge.PanelName == panels[p].Name) || conditions.Any(c => c.Panels.Contains(panels[p].Name)))
@@ -40,12 +47,14 @@ internal sealed partial class TruingLayout
             Free(m, movables[m]);
         }
 
-        foreach (TruingFollow follow in _follows)
+        for (int m = 0; m < movables.Length; m++)
         {
-            _moving.Add(follow.Spot);
+            if (movables[m].Kind == MovableKind.OneSweep)
+            {
+                FreeSweep(m, movables[m]);
+            }
         }
 
-        RefuseMovingArcs();
         for (int c = 0; c < conditions.Length; c++)
         {
             State(c, conditions[c]);
@@ -58,6 +67,7 @@ internal sealed partial class TruingLayout
         Equations = _equations.ToArray();
         Notches = _notches.ToArray();
         Joints = _joints.ToArray();
+        Sweeps = _sweeps.ToArray();
     }
 
     internal Panel[] Panels => _panels;
@@ -75,7 +85,12 @@ internal sealed partial class TruingLayout
 
     internal TruingJoint[] Joints { get; }
 
+    internal TruingSweep[] Sweeps { get; }
+
     internal int SpotCount => _spots;
+
+    /// <summary>Whether a spot lies where a sweep puts it.</summary>
+    internal bool IsSwept(int spot) => _sweptSpots.Contains(spot);
 
     internal bool IsLaidOut(int panel) => _firstPiece.ContainsKey((panel, 0, 0));
 
@@ -95,7 +110,7 @@ internal sealed partial class TruingLayout
 
         for (int p = 0; p < panels.Length; p++)
         {
-            if (panels[p].Name != _panels[p].Name || (IsLaidOut(p) && !Alike(panels[p], _panels[p])))
+            if (panels[p].Name != _panels[p].Name || (IsLaidOut(p) && !Alike(panels[p], _panels[p], p)))
             {
                 return false;
             }
@@ -114,7 +129,7 @@ internal sealed partial class TruingLayout
         return true;
     }
 
-    private static bool Alike(Panel one, Panel other)
+    private bool Alike(Panel one, Panel other, int panel)
     {
         if (ReferenceEquals(one, other))
         {
@@ -135,7 +150,7 @@ internal sealed partial class TruingLayout
                 return false;
             }
 
-            for (int s = 0; s < a.Stretches.Count; s++)
+            for (int s = 0; s < a.Stretches.Count && !_sweptEdges.Contains((panel, e)); s++)
             {
                 PathSegment[] x = a.Stretches[s].SegmentsRaw;
                 PathSegment[] y = b.Stretches[s].SegmentsRaw;
@@ -176,10 +191,17 @@ internal sealed partial class TruingLayout
             for (int s = 0; s < edges[e].Stretches.Count; s++)
             {
                 _firstPiece[(p, e, s)] = _pieces.Count;
+                bool closing = e == edges.Length - 1 && s == edges[e].Stretches.Count - 1;
+                if (_sweptEdges.Contains((p, e)))
+                {
+                    node = LayOutDart(p, e, s, LayOutSwept(p, e, s, node, closing ? firstCorner : -1));
+                    continue;
+                }
+
                 PathSegment[] segments = edges[e].Stretches[s].SegmentsRaw;
                 for (int i = 0; i < segments.Length; i++)
                 {
-                    bool closes = e == edges.Length - 1 && s == edges[e].Stretches.Count - 1 && i == segments.Length - 1;
+                    bool closes = closing && i == segments.Length - 1;
                     bool bends = segments[i].Kind == PathSegmentKind.Cubic;
                     int startControl = bends ? _spots++ : -1;
                     int endControl = bends ? _spots++ : -1;
@@ -193,21 +215,44 @@ internal sealed partial class TruingLayout
                     node = end;
                 }
 
-                if (s < edges[e].Darts.Count)
-                {
-                    int startLeg = node;
-                    int endLeg = _spots++;
-                    int apex = _spots++;
-                    _apexes[(p, e, s)] = apex;
-                    AddDart(p, e, s, DartLine.StartLeg, apex, startLeg);
-                    AddDart(p, e, s, DartLine.EndLeg, apex, endLeg);
-                    AddDart(p, e, s, DartLine.Intake, startLeg, endLeg);
-                    node = endLeg;
-                }
+                node = LayOutDart(p, e, s, node);
             }
 
             corner = node;
         }
+    }
+
+    /// <summary>The dart after a stretch, if there is one; the spot where the next stretch begins.</summary>
+    private int LayOutDart(int p, int e, int s, int node)
+    {
+        if (s >= _panels[p].EdgesRaw[e].Darts.Count)
+        {
+            return node;
+        }
+
+        int endLeg = _spots++;
+        int apex = _spots++;
+        _apexes[(p, e, s)] = apex;
+        AddDart(p, e, s, DartLine.StartLeg, apex, node);
+        AddDart(p, e, s, DartLine.EndLeg, apex, endLeg);
+        AddDart(p, e, s, DartLine.Intake, node, endLeg);
+        if (_sweptEdges.Contains((p, e)))
+        {
+            _sweptSpots.UnionWith([node, endLeg]);
+        }
+
+        return endLeg;
+    }
+
+    /// <summary>A stretch that is one curve, whatever the hand drew.</summary>
+    private int LayOutSwept(int p, int e, int s, int node, int closingCorner)
+    {
+        int startControl = _spots++;
+        int endControl = _spots++;
+        int end = closingCorner >= 0 ? closingCorner : _spots++;
+        _pieces.Add(new TruingPiece(p, e, s, 0, PathSegmentKind.Cubic, DartLine.None, node, startControl, endControl, end));
+        _sweptSpots.UnionWith([startControl, endControl]);
+        return end;
     }
 
     private void AddDart(int p, int e, int dart, DartLine line, int from, int to)
@@ -233,8 +278,11 @@ internal sealed partial class TruingLayout
     private int LastOf(int p, int e)
     {
         int stretch = _panels[p].EdgesRaw[e].Stretches.Count - 1;
-        return _firstPiece[(p, e, stretch)] + _panels[p].EdgesRaw[e].Stretches[stretch].SegmentsRaw.Length - 1;
+        return LastOf(p, e, stretch);
     }
+
+    private int LastOf(int p, int e, int stretch)
+        => _firstPiece[(p, e, stretch)] + (_sweptEdges.Contains((p, e)) ? 1 : _panels[p].EdgesRaw[e].Stretches[stretch].SegmentsRaw.Length) - 1;
 
     /// <summary>The pieces of an edge, without those of its darts.</summary>
     private IEnumerable<int> PiecesOf(int p, int e)
@@ -244,18 +292,6 @@ internal sealed partial class TruingLayout
             if (_pieces[i].Panel == p && _pieces[i].Edge == e && _pieces[i].Dart == DartLine.None)
             {
                 yield return i;
-            }
-        }
-    }
-
-    private void RefuseMovingArcs()
-    {
-        foreach (TruingPiece piece in _pieces)
-        {
-            if (piece.Kind == PathSegmentKind.Arc && (_moving.Contains(piece.Start) || _moving.Contains(piece.End)))
-            {
-                PanelEdge edge = _panels[piece.Panel].EdgesRaw[piece.Edge];
-                throw new ConstructionException(DiagnosticCode.ArcWouldBend, edge.Name, _panels[piece.Panel].Name) { Step = Step, Landmark = edge.Name.Text };
             }
         }
     }

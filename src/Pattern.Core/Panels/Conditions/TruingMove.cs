@@ -15,10 +15,13 @@ public sealed class TruingMove
         IsAtLimit = isAtLimit;
     }
 
+    /// <summary>It did not move.</summary>
+    internal static TruingMove None(Movable what) => new(what, 0, 0, 0, isAtLimit: false);
+
     /// <summary>What may move.</summary>
     public Movable What { get; }
 
-    /// <summary>How far it moved; along the edge for a notch, the farthest for handles and legs.</summary>
+    /// <summary>How far it moved; along the edge for a notch, the farthest for handles and legs; for a line drawn in one sweep, how far it leaves the hand's at most.</summary>
     public Length Distance => Length.FromMillimeters(DistanceMm);
 
     /// <summary>How far a corner or a dart moved to the right on the sheet; negative to the left.</summary>

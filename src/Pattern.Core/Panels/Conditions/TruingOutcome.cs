@@ -26,8 +26,12 @@ public sealed class TruingOutcome
     /// <summary>The panels that were given, in their order. Those on which nothing moved are the very same; all are where not everything can hold.</summary>
     public IReadOnlyList<Panel> Panels => _panels;
 
-    /// <summary>Whether everything holds.</summary>
-    public bool IsMet => _conflict.Length == 0;
+    /// <summary>Whether everything holds, on panels that can be drawn.</summary>
+    public bool IsMet => _conflict.Length == 0 && Refusal is null;
+
+    /// <summary>Why what would hold is no panel: its outline would cross itself, a notch would lie beyond its edge, or a line drawn in one sweep misses a dart. Null where nothing
+    /// forbids it.</summary>
+    public ConstructionException? Refusal { get; internal init; }
 
     /// <summary>Whether the change is the least one near by that meets everything; where false and all is met, it is met, not least.</summary>
     public bool IsLeast { get; }
@@ -44,7 +48,8 @@ public sealed class TruingOutcome
     /// <summary>All conditions, in the order in which they were stated.</summary>
     public IReadOnlyList<ConditionResult> Conditions => _conditions;
 
-    /// <summary>Exactly those conditions that contradict each other within the limits: without any one of them the others can hold. Empty where everything holds.</summary>
+    /// <summary>Exactly those conditions that contradict each other within the limits: without any one of them the others can hold. Empty where everything holds, and where there is a
+    /// <see cref="Refusal"/>.</summary>
     /// <remarks>By how much each is off is the compromise between them, the least in squares.</remarks>
     public IReadOnlyList<ConditionResult> Conflict => _conflict;
 

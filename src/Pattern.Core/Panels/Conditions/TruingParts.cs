@@ -45,6 +45,7 @@ internal enum FollowWay
     AlongStartHandle,
     AlongEndHandle,
     AlongLeg,
+    Swept,
 }
 
 /// <summary>One summand of an equation.</summary>
@@ -85,6 +86,18 @@ internal readonly record struct TruingUnknown(int Movable, int Axis);
 
 /// <summary>A notch that an equation speaks of.</summary>
 internal readonly record struct TruingNotch(int Panel, int Edge, int Number, int Unknown);
+
+/// <summary>An edge that is drawn in one sweep.</summary>
+/// <param name="Panel">Which panel.</param>
+/// <param name="Edge">Which edge.</param>
+/// <param name="Movable">Which movable.</param>
+/// <param name="Pieces">The piece of each stretch.</param>
+/// <param name="ApexPieces">A leg of each dart: it begins at the apex.</param>
+/// <param name="Apexes">The spot of each apex.</param>
+/// <param name="Leaving">The unknown of the turn at its beginning; less than zero where it keeps its direction.</param>
+/// <param name="Arriving">The unknown of the turn at its end.</param>
+/// <param name="Unknowns">All unknowns that it follows, its own and those of its corners and darts.</param>
+internal sealed record TruingSweep(int Panel, int Edge, int Movable, int[] Pieces, int[] ApexPieces, int[] Apexes, int Leaving, int Arriving, int[] Unknowns);
 
 /// <summary>Two segments that run smoothly into each other inside a stretch.</summary>
 internal readonly record struct TruingJoint(int First, int Second, bool IsSmooth);

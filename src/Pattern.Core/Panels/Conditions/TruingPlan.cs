@@ -24,6 +24,8 @@ namespace Pattern.Core.Panels;
 /// </code></example>
 public sealed class TruingPlan
 {
+    internal const string Step = "truing by what must hold";
+
     private readonly Movable[] _movables;
     private readonly Condition[] _conditions;
     private readonly TruingLayouts _layouts;
@@ -46,9 +48,22 @@ public sealed class TruingPlan
 
     /// <summary>Says what may move, besides what was said before.</summary>
     /// <param name="movables">What may move, along what and how far. What is said twice is meant once: say it once.</param>
+    /// <exception cref="ArgumentException">An edge is to be drawn in one sweep, and something else would bend it too or lengthen its legs.</exception>
     [Pure]
     public TruingPlan MayMove(params Movable[] movables)
-        => new([.. _movables, .. Guard.NotNull(movables, nameof(movables)).Select(m => Guard.NotNull(m, nameof(movables)))], _conditions, new TruingLayouts());
+    {
+        Movable[] all = [.. _movables, .. Guard.NotNull(movables, nameof(movables)).Select(m => Guard.NotNull(m, nameof(movables)))];
+        foreach (Movable sweep in all.Where(m => m.Kind == MovableKind.OneSweep))
+        {
+            Movable? other = Array.Find(all, m => !ReferenceEquals(m, sweep) && m.Edge == sweep.Edge && (m.Kind is MovableKind.Handles or MovableKind.Legs or MovableKind.OneSweep));
+            if (other is not null)
+            {
+                throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.SweepTakesWhole, sweep.Edge, other.Name), nameof(movables));
+            }
+        }
+
+        return new(all, _conditions, new TruingLayouts());
+    }
 
     /// <summary>Says what must hold, besides what was said before.</summary>
     /// <param name="conditions">The conditions.</param>
@@ -84,8 +99,8 @@ public sealed class TruingPlan
 
     /// <summary>Trues panels.</summary>
     /// <param name="panels">The panels that the plan speaks of; others may be among them.</param>
-    /// <exception cref="ConstructionException">Nothing within the limits meets all conditions; a panel, edge, dart or notch is missing; an arc would have to bend; or the outline of
-    /// a panel would cross itself.</exception>
+    /// <exception cref="ConstructionException">Nothing within the limits meets all conditions; a panel, edge, dart or notch is missing; or what would hold is no panel, because its
+    /// outline would cross itself.</exception>
     [Pure]
     public TruingOutcome True(params Panel[] panels)
     {
@@ -94,12 +109,17 @@ public sealed class TruingPlan
             return outcome;
         }
 
+        if (outcome.Refusal is { } refusal)
+        {
+            throw refusal;
+        }
+
         ConditionResult first = outcome.Conflict[0];
         string limits = string.Join(", ", outcome.AtLimit.Select(m => m.What.Name));
         throw new ConstructionException(
             DiagnosticCode.ConditionsContradict, string.Join("; ", outcome.Conflict.Select(c => c.ToString())), limits.Length == 0 ? "nothing" : limits)
         {
-            Step = "truing by what must hold",
+            Step = Step,
             Landmark = first.Name,
             Measured = first.Off,
             Allowed = first.Off is null ? null : Length.Zero,
@@ -110,13 +130,35 @@ public sealed class TruingPlan
     /// <param name="panels">The panels that the plan speaks of; others may be among them.</param>
     /// <param name="outcome">The trued panels; or those that were given, with the conflict.</param>
     /// <returns>Whether everything holds.</returns>
-    /// <exception cref="ConstructionException">A panel, edge, dart or notch is missing; an arc would have to bend; or the outline of a panel would cross itself.</exception>
+    /// <exception cref="ConstructionException">A panel, edge, dart or notch that the plan speaks of is missing.</exception>
     public bool TryTrue(IReadOnlyList<Panel> panels, out TruingOutcome outcome)
     {
         Panel[] given = [.. Guard.NotNull(panels, nameof(panels)).Select(p => Guard.NotNull(p, nameof(panels)))];
-        TruingRoom room = _layouts.Rent(_movables, _conditions, given);
-        outcome = room.True(given, _movables, _conditions);
+        Panel[] bending = ArcsAsCurves.For(_movables, given);
+        if (!ReferenceEquals(bending, given) && HoldsAlready(given) is { } held)
+        {
+            outcome = held;
+            return true;
+        }
+
+        TruingRoom room = _layouts.Rent(_movables, _conditions, bending);
+        outcome = room.True(given, bending, _movables, _conditions);
         _layouts.Return(room);
         return outcome.IsMet;
+    }
+
+    // Curves in place of arcs are off by a thousandth of a millimetre, so arcs are measured as they are first: what is true already stays.
+    private TruingOutcome? HoldsAlready(Panel[] panels)
+    {
+        if (Array.Exists(_movables, m => m.Kind == MovableKind.OneSweep))
+        {
+            return null;
+        }
+
+        var room = new TruingRoom(new TruingLayout([], _conditions, panels));
+        room.TryBind([], _conditions, panels);
+        return room.Holds()
+            ? new TruingOutcome(panels, [.. _movables.Select(TruingMove.None)], [.. room.True(panels, panels, [], _conditions).Conditions], [], isLeast: true, steps: 0)
+            : null;
     }
 }

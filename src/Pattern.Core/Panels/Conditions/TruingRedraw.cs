@@ -7,7 +7,6 @@ namespace Pattern.Core.Panels;
 /// <summary>Puts what moved back into the panels. What did not move stays as it is, to the bit.</summary>
 internal static class TruingRedraw
 {
-    private const string Step = "truing by what must hold";
     private const double OnPointMm = 1e-6;
 
     internal static Panel[] Panels(TruingRoom room, Panel[] panels)
@@ -27,7 +26,7 @@ internal static class TruingRedraw
     private static Panel Redrawn(TruingRoom room, Panel panel, int p)
     {
         PanelEdge[] edges = panel.EdgesRaw;
-        var redraw = new PanelRedraw(panel, Step);
+        var redraw = new PanelRedraw(panel, TruingPlan.Step);
         bool any = false;
         for (int e = 0; e < edges.Length; e++)
         {
@@ -47,6 +46,12 @@ internal static class TruingRedraw
 
     private static PanelEdge Redrawn(TruingRoom room, PanelEdge edge, int p, int e)
     {
+        int sweep = room.SweepOf(p, e);
+        if (sweep >= 0)
+        {
+            return room.IsSweepUnmoved(sweep) ? edge : room.Swept(sweep, edge);
+        }
+
         var stretches = new CurvePath[edge.Stretches.Count];
         bool any = false;
         for (int s = 0; s < stretches.Length; s++)

@@ -47,6 +47,7 @@ internal sealed partial class TruingRoom
             Aim(f, _layout.Follows[f], movables);
         }
 
+        BindSweeps(panels);
         KeepNotchesOnTheirEdges(panels);
         for (int e = 0; e < _layout.Equations.Length; e++)
         {
@@ -81,8 +82,26 @@ internal sealed partial class TruingRoom
             Point2D from = piece.Dart == DartLine.Intake ? dart.StartLeg : dart.Apex;
             Point2D to = piece.Dart == DartLine.StartLeg ? dart.StartLeg : dart.EndLeg;
             (_base[at], _base[at + 1], _base[at + 6], _base[at + 7]) = (from.XMm, from.YMm, to.XMm, to.YMm);
+            if (_isSwept.Length > 0 && _isSwept[piece.End])
+            {
+                // The legs of a swept edge are where the sweep puts them; apexes are the hand's.
+                (_base[at + 6], _base[at + 7]) = (0, 0);
+                (_base[at], _base[at + 1]) = piece.Dart == DartLine.Intake ? (0, 0) : (from.XMm, from.YMm);
+            }
+
             (_startTo[index], _endFrom[index]) = (3, 0);
             _lengths[index] = from.DistanceMm(to);
+            return;
+        }
+
+        if (_isSwept.Length > 0 && piece.StartControl >= 0 && _isSwept[piece.StartControl])
+        {
+            // Only its corners are places of the hand; what the sweep draws is measured from nowhere.
+            Array.Clear(_base, at, 8);
+            (Point2D first, Point2D last) = (edge.Stretches[piece.Stretch].Start, edge.Stretches[piece.Stretch].End);
+            (_base[at], _base[at + 1]) = _isSwept[piece.Start] ? (0, 0) : (first.XMm, first.YMm);
+            (_base[at + 6], _base[at + 7]) = _isSwept[piece.End] ? (0, 0) : (last.XMm, last.YMm);
+            (_startTo[index], _endFrom[index]) = (1, 2);
             return;
         }
 
@@ -118,7 +137,7 @@ internal sealed partial class TruingRoom
             FollowWay.Across => (1.0, 0.0),
             FollowWay.Up => (0.0, 1.0),
             FollowWay.AlongLine => (movable.Way!.Value.X, movable.Way!.Value.Y),
-            FollowWay.AlongPath => (0.0, 0.0),
+            FollowWay.AlongPath or FollowWay.Swept => (0.0, 0.0),
             FollowWay.AlongStartHandle => Unit(follow.Piece, 0, _startTo[follow.Piece]),
             FollowWay.AlongEndHandle => Unit(follow.Piece, _endFrom[follow.Piece], 3),
             _ => Unit(follow.Piece, 0, 3),

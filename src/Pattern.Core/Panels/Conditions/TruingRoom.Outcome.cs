@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 
 namespace Pattern.Core.Panels;
@@ -9,12 +10,21 @@ namespace Pattern.Core.Panels;
 internal sealed partial class TruingRoom
 {
     /// <summary>Trues what was bound.</summary>
-    internal TruingOutcome True(Panel[] panels, Movable[] movables, Condition[] conditions)
+    /// <param name="given">The panels as they came: what is returned where nothing is to be changed.</param>
+    /// <param name="panels">The panels that were bound: those, or with curves for arcs.</param>
+    /// <param name="movables">What may move.</param>
+    /// <param name="conditions">What must hold.</param>
+    internal TruingOutcome True(Panel[] given, Panel[] panels, Movable[] movables, Condition[] conditions)
     {
         ILeastChangeProblem problem = this;
         problem.TryMeasure(_search.Start, _offByHand);
         LeastChangeEnd end = _search.Solve(problem);
         int steps = _search.Steps;
+        if (end == LeastChangeEnd.NotDrawn && _sweeps.Length > 0)
+        {
+            return new TruingOutcome(given, [.. movables.Select(TruingMove.None)], [], [], isLeast: false, steps) { Refusal = SweepMissed(panels) };
+        }
+
         bool isMet = end is LeastChangeEnd.Least or LeastChangeEnd.Met or LeastChangeEnd.Unchanged;
         if (isMet)
         {
@@ -27,7 +37,21 @@ internal sealed partial class TruingRoom
             problem.TryMeasure(_search.Found, _search.Residuals);
         }
 
-        Panel[] trued = isMet && end != LeastChangeEnd.Unchanged ? TruingRedraw.Panels(this, panels) : panels;
+        Panel[] trued = given;
+        ConstructionException? refusal = null;
+        if (isMet && !(end == LeastChangeEnd.Unchanged && SweepsAreAsDrawn))
+        {
+            try
+            {
+                trued = TruingRedraw.Panels(this, panels);
+            }
+            catch (ConstructionException crossed)
+            {
+                // What holds by its lengths and angles need not be a panel: its outline may cross itself, or a notch may lie beyond its edge.
+                refusal = crossed;
+            }
+        }
+
         var results = new List<ConditionResult>(_layout.Equations.Length);
         var conflict = new List<ConditionResult>();
         for (int e = 0; e < _layout.Equations.Length; e++)
@@ -45,7 +69,14 @@ internal sealed partial class TruingRoom
             }
         }
 
-        return new TruingOutcome(trued, Moves(movables), [.. results], [.. conflict], end is LeastChangeEnd.Least or LeastChangeEnd.Unchanged, steps);
+        return new TruingOutcome(trued, Moves(movables, panels), [.. results], [.. conflict], end is LeastChangeEnd.Least or LeastChangeEnd.Unchanged, steps) { Refusal = refusal };
+    }
+
+    /// <summary>Whether everything holds as it was bound.</summary>
+    internal bool Holds()
+    {
+        ILeastChangeProblem problem = this;
+        return problem.TryMeasure(_search.Start, _offByHand) && Array.TrueForAll(_offByHand, off => Math.Abs(off) <= LeastChange.ToleranceMm);
     }
 
     internal TruingLayout Layout => _layout;
@@ -72,7 +103,7 @@ internal sealed partial class TruingRoom
             TruingWords.Of(condition, equation.Name, _offByHand[e] / unit));
     }
 
-    private TruingMove[] Moves(Movable[] movables)
+    private TruingMove[] Moves(Movable[] movables, Panel[] panels)
     {
         var moves = new TruingMove[movables.Length];
         for (int m = 0; m < movables.Length; m++)
@@ -95,13 +126,18 @@ internal sealed partial class TruingRoom
                 }
             }
 
-            foreach (TruingFollow follow in _layout.Follows.Where(f => _layout.Unknowns[f.Unknown].Movable == m))
+            foreach (TruingFollow follow in _layout.Follows.Where(f => f.Way != FollowWay.Swept && _layout.Unknowns[f.Unknown].Movable == m))
             {
                 Vector2D own = Own(follow.Spot, m);
                 if (own.LengthMm > farthest)
                 {
                     (across, up, farthest) = (own.XMm, own.YMm, own.LengthMm);
                 }
+            }
+
+            if (movables[m].Kind == MovableKind.OneSweep)
+            {
+                farthest = SweptOffHandMm(m, panels);
             }
 
             moves[m] = new TruingMove(movables[m], across, up, farthest, atLimit);

@@ -41,6 +41,11 @@ internal sealed partial class TruingRoom : ILeastChangeProblem
     private readonly double[] _tangentY;
     private readonly double[] _offByHand;
     private readonly bool[] _redundant;
+    private readonly SweptLine[] _sweeps;
+    private readonly bool[] _isSwept;
+    private readonly Vector2D[] _sweptGoing;
+    private readonly Point2D[] _sweptApexes;
+    private readonly Vector2D[] _apexesGoing;
     private double[] _unknownsNow = [];
 
     internal TruingRoom(TruingLayout layout)
@@ -77,6 +82,17 @@ internal sealed partial class TruingRoom : ILeastChangeProblem
         _tangentY = new double[unknowns];
         _offByHand = new double[equations];
         _redundant = new bool[equations];
+        int mostDarts = layout.Sweeps.Length == 0 ? 0 : layout.Sweeps.Max(s => s.Apexes.Length);
+        _sweeps = [.. layout.Sweeps.Select(s => new SweptLine(s.Apexes.Length))];
+        _isSwept = new bool[layout.Sweeps.Length == 0 ? 0 : layout.SpotCount];
+        _sweptGoing = new Vector2D[4 * (mostDarts + 1)];
+        _sweptApexes = new Point2D[mostDarts];
+        _apexesGoing = new Vector2D[mostDarts];
+        for (int spot = 0; spot < _isSwept.Length; spot++)
+        {
+            _isSwept[spot] = layout.IsSwept(spot);
+        }
+
         for (int f = 0, spot = 0; spot <= layout.SpotCount; spot++)
         {
             while (f < layout.Follows.Length && layout.Follows[f].Spot < spot)
@@ -92,7 +108,7 @@ internal sealed partial class TruingRoom : ILeastChangeProblem
             for (int point = 0; point < 4; point++)
             {
                 int spot = layout.Pieces[i].Spot(point);
-                _moves[i] |= spot >= 0 && _firstFollow[spot] < _firstFollow[spot + 1];
+                _moves[i] |= spot >= 0 && (_firstFollow[spot] < _firstFollow[spot + 1] || layout.IsSwept(spot));
             }
         }
 
@@ -113,6 +129,11 @@ internal sealed partial class TruingRoom : ILeastChangeProblem
     {
         _unknownsNow = unknowns;
         Go(unknowns);
+        if (!TrySweep(unknowns))
+        {
+            return false;
+        }
+
         for (int i = 0; i < _moves.Length; i++)
         {
             if (!_moves[i])
@@ -159,6 +180,7 @@ internal sealed partial class TruingRoom : ILeastChangeProblem
     {
         int unknowns = _layout.Unknowns.Length;
         Array.Clear(slopes, 0, slopes.Length);
+        LearnSweeps();
         for (int i = 0; i < _moves.Length; i++)
         {
             if (_moves[i] && _needsLength[i])
@@ -194,6 +216,11 @@ internal sealed partial class TruingRoom : ILeastChangeProblem
         TruingFollow[] follows = _layout.Follows;
         for (int spot = 0; spot < _goneX.Length; spot++)
         {
+            if (_isSwept.Length > 0 && _isSwept[spot])
+            {
+                continue;
+            }
+
             double x = 0;
             double y = 0;
             for (int f = _firstFollow[spot]; f < _firstFollow[spot + 1]; f++)

@@ -78,6 +78,9 @@ internal static class TruingWords
                 return new TruingNote("Slide the {0} by {1}." + limit, move.What.Name, Figure(move.DistanceMm));
             case MovableKind.Legs:
                 return new TruingNote("Draw the {0} to the new line, by up to {1}." + limit, move.What.Name, Figure(move.DistanceMm));
+            case MovableKind.OneSweep:
+                return new TruingNote(
+                    "Fold the darts of the {0} closed and draw it anew in one sweep; it leaves the old line by up to {1}." + limit, move.What.Edge, Figure(move.DistanceMm));
             default:
                 return new TruingNote("Change the {0}; a handle moves by up to {1}." + limit, move.What.Name, Figure(move.DistanceMm));
         }

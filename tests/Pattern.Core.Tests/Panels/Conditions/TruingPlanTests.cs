@@ -260,21 +260,81 @@ public class TruingPlanTests
             outcome.Notes.Select(note => note.Describe(TapeStep.Millimeter)));
     }
 
+    // An arc beside a corner that moves bends as a curve does.
     [Fact]
-    public void True_AnArcThatWouldBend_IsRefused()
+    public void True_AnArcBesideACornerThatMoves_BecomesACurveAndHolds()
     {
-        Panel panel = Panel.Named(Sample)
-            .WithEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.From(At(0, 100)).ArcThrough(At(100, 90), At(200, 100)))
-            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(At(200, 100)).LineTo(At(200, 0)))
-            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(200, 0)).LineTo(At(0, 0)))
-            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(At(0, 0)).LineTo(At(0, 100)))
-            .Make();
+        Panel panel = WithArc(90);
 
-        ConstructionException refused = Assert.Throws<ConstructionException>(() => TruingPlan.Empty
-            .MayMove(Movable.Corner(Waist.AtEnd, Mm(4))).MustHold(Condition.Square(Waist.AtEnd)).True(panel));
+        TruingOutcome outcome = TruingPlan.Empty
+            .MayMove(Movable.Corner(Waist.AtEnd, Mm(20)).Along(Direction.Up), Movable.Handles(Waist, Mm(20)))
+            .MustHold(Condition.Square(Waist.AtEnd), Condition.SewnLength(WorkedLength.Given("side", Mm(104)), Side))
+            .TrueOrExplain(panel);
 
-        Assert.Equal(DiagnosticCode.ArcWouldBend, refused.Code);
+        Panel trued = outcome.Panels[0];
+        Assert.Equal(Math.PI / 2, trued.CornerRad(0), 1e-11);
+        Assert.Equal(104, trued.FindEdge(EdgeName.Waist).End.YMm, 1e-9);
+        Assert.All(trued.FindEdge(EdgeName.Waist).Stretches[0].Segments, s => Assert.Equal(PathSegmentKind.Cubic, s.Kind));
+        Assert.Equal(PathSegmentKind.Arc, trued.FindEdge(EdgeName.Hem).Stretches[0].Segments[0].Kind);
     }
+
+    // r = (c^2 / 4 + s^2) / (2 s) and 2 r asin(c / 2 r): what is true as an arc stays one.
+    [Fact]
+    public void True_AnArcThatIsTrueAlready_StaysThatArc()
+    {
+        const double Radius = ((100.0 * 100) + (10 * 10)) / 20;
+        Panel panel = WithArc(90);
+
+        TruingOutcome outcome = TruingPlan.Empty
+            .MayMove(Movable.Corner(Waist.AtEnd, Mm(4)), Movable.Handles(Waist, Mm(20)))
+            .MustHold(Condition.SewnLength(WorkedLength.Given("waist", Mm(2 * Radius * Math.Asin(100 / Radius))), Waist))
+            .TrueOrExplain(panel);
+
+        Assert.Same(panel, outcome.Panels[0]);
+        Assert.False(outcome.HasChanged);
+        Assert.Equal(0, outcome.Moves[0].DistanceMm);
+    }
+
+    // The corner goes so far to the left that the side crosses the centre line: lengths that hold and no panel.
+    [Fact]
+    public void TryTrue_AnOutlineThatWouldCross_SaysSoAndChangesNothing()
+    {
+        TruingPlan plan = TruingPlan.Empty
+            .MayMove(Movable.Corner(Waist.AtEnd, Mm(400)).Along(Direction.Left))
+            .MustHold(Condition.SewnLength(WorkedLength.Given("side", Mm(320)), Side));
+        Panel panel = Rectangle(200, 100).WithWaistEndAt(150, 100);
+
+        bool holds = plan.TryTrue([panel], out TruingOutcome outcome);
+
+        Assert.False(holds);
+        Assert.False(outcome.IsMet);
+        Assert.False(outcome.HasChanged);
+        Assert.Equal(DiagnosticCode.OutlineWouldCross, outcome.Refusal!.Code);
+        Assert.Empty(outcome.Conflict);
+        Assert.Same(panel, outcome.Panels[0]);
+        Assert.Equal(DiagnosticCode.OutlineWouldCross, Assert.Throws<ConstructionException>(() => plan.True(panel)).Code);
+    }
+
+    [Fact]
+    public void TryTrue_ANotchBeyondItsEdge_SaysSo()
+    {
+        Panel panel = Rectangle(200, 100).WithNotchAt(95);
+
+        bool holds = TruingPlan.Empty
+            .MayMove(Movable.Corner(Waist.AtEnd, Mm(20)).Along(Direction.Up))
+            .MustHold(Condition.SewnLength(WorkedLength.Given("side", Mm(90)), Side))
+            .TryTrue([panel], out TruingOutcome outcome);
+
+        Assert.False(holds);
+        Assert.Equal(DiagnosticCode.PlaceOffEdge, outcome.Refusal!.Code);
+    }
+
+    private static Panel WithArc(double middleY) => Panel.Named(Sample)
+        .WithEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.From(At(0, 100)).ArcThrough(At(100, middleY), At(200, 100)))
+        .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.From(At(200, 100)).LineTo(At(200, 0)))
+        .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(200, 0)).ArcThrough(At(100, -10), At(0, 0)))
+        .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.From(At(0, 0)).LineTo(At(0, 100)))
+        .Make();
 
     private static Condition Long(string name, double mm, EdgeOf edge) => Condition.SewnLength(WorkedLength.Given(name, Mm(mm)), edge).Named(name);
 

@@ -1,3 +1,4 @@
+using System.Diagnostics.Contracts;
 using Pattern.Core.Geometry;
 using UnitsNet;
 
@@ -28,6 +29,7 @@ public sealed class DrawnCap
     public Length Width => Length.FromMillimeters(Front.X3);
 
     /// <summary>The whole line, from the back underarm point over the crown to the front one.</summary>
+    [Pure]
     public CurvePath ToPath() => CurvePath.FromSegments([PathSegment.FromCubic(Back), PathSegment.FromCubic(Front)]);
 }
 

@@ -118,7 +118,7 @@ internal sealed class PdfPainter
             return;
         }
 
-        LabelBox box = text.Box;
+        TurnedBox box = text.Box;
         Point2D[] corners = [box.At(0, 0), box.At(box.WidthMm, 0), box.At(box.WidthMm, box.HeightMm), box.At(0, box.HeightMm)];
         var points = new XPoint[corners.Length];
         for (int i = 0; i < corners.Length; i++)

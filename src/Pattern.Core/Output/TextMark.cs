@@ -1,6 +1,7 @@
 using System;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
+using Pattern.Core.Pieces;
 using UnitsNet;
 
 namespace Pattern.Core.Output;
@@ -51,7 +52,16 @@ public sealed class TextMark : DrawingMark
     internal double AngleRad { get; }
 
     /// <summary>The room that the letters take, whatever usual type they are set in.</summary>
-    internal LabelBox Box => LabelBox.Of(this);
+    internal TurnedBox Box
+    {
+        get
+        {
+            double width = WidthOfMm(Text, SizeMm, Weight);
+            double before = Alignment switch { TextAlignment.Start => 0, TextAlignment.Middle => 0.5, _ => 1 } * width;
+            double below = TypeWidths.Descent * SizeMm;
+            return TurnedBox.Around(Anchor, AngleRad, before, below, width, (TypeWidths.Ascent * SizeMm) + below);
+        }
+    }
 
     /// <summary>Makes a line of text.</summary>
     /// <param name="text">The words.</param>
@@ -70,4 +80,8 @@ public sealed class TextMark : DrawingMark
         (TextAlignment)Guard.Choice((int)alignment, 3, nameof(alignment)),
         (TextWeight)Guard.Choice((int)weight, 2, nameof(weight)),
         ink);
+
+    /// <summary>The width of a line of text.</summary>
+    internal static double WidthOfMm(string text, double sizeMm, TextWeight weight)
+        => weight == TextWeight.Bold ? TypeWidths.BoldMm(text, sizeMm) : TypeWidths.RegularMm(text, sizeMm);
 }

@@ -38,7 +38,7 @@ internal static class LabelSearch
         {
             if (onLine == 0)
             {
-                if (Strip(title, string.Join("; ", all), room, box.Centre) is { } strip)
+                if (Strip(title, string.Join("; ", all), room, piece.SeamLine, box.Centre) is { } strip)
                 {
                     return strip;
                 }
@@ -52,12 +52,12 @@ internal static class LabelSearch
                 (double width, double height) = Size(title, lines, factor);
                 width += 2 * MarginMm;
                 height += 2 * MarginMm;
-                if (room.TryFind(width, height, box.Centre, out BoundingBox place))
+                if (room.TryFind(piece.SeamLine, width, height, box.Centre, out BoundingBox place))
                 {
                     return Set(title, lines, factor, Inside(place), Direction.Right);
                 }
 
-                if (room.TryFind(height, width, box.Centre, out place))
+                if (room.TryFind(piece.SeamLine, height, width, box.Centre, out place))
                 {
                     return Set(title, lines, factor, Inside(place), Direction.Up);
                 }
@@ -67,7 +67,7 @@ internal static class LabelSearch
         return null;
     }
 
-    private static LabelBlock? Strip(string title, string words, FreeRoom room, in Point2D near)
+    private static LabelBlock? Strip(string title, string words, FreeRoom room, CurvePath outline, in Point2D near)
     {
         foreach (double factor in Shrinking)
         {
@@ -75,8 +75,8 @@ internal static class LabelSearch
             double checkMm = Math.Max(ScaleCheckMm, TypeWidths.RegularMm(ScaleCheckWords, LineMm * factor));
             double width = Math.Max(titleMm + checkMm, TypeWidths.RegularMm(words, LineMm * factor)) + (2 * MarginMm);
             double height = (factor * (((TypeWidths.Ascent + TypeWidths.Descent) * TitleMm) + (Leading * LineMm))) + (2 * MarginMm);
-            Direction? reading = room.TryFind(width, height, near, out BoundingBox place) ? Direction.Right
-                : room.TryFind(height, width, near, out place) ? Direction.Up
+            Direction? reading = room.TryFind(outline, width, height, near, out BoundingBox place) ? Direction.Right
+                : room.TryFind(outline, height, width, near, out place) ? Direction.Up
                 : null;
             if (reading is not { } right)
             {
@@ -112,7 +112,8 @@ internal static class LabelSearch
 
     private static FreeRoom RoomIn(PatternPiece piece)
     {
-        var room = new FreeRoom(piece.SeamLine);
+        var room = new FreeRoom();
+        room.Take(piece.SeamLine);
         foreach (PieceDart dart in piece.Darts)
         {
             foreach (LineSegment leg in dart.Legs)

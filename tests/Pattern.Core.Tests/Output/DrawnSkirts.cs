@@ -61,5 +61,5 @@ internal static class DrawnSkirts
         where TMark : DrawingMark
         => drawing.TryFindLayer(name, out DrawingLayer? layer) ? layer!.Marks.OfType<TMark>() : [];
 
-    private static SkirtBlockBuilder Inches(string waist, string hip) => SkirtBlock.For(Bodies.Inches(waist, hip).Named("Rosalind"));
+    internal static SkirtBlockBuilder Inches(string waist, string hip) => SkirtBlock.For(Bodies.Inches(waist, hip).Named("Rosalind"));
 }

@@ -4,6 +4,7 @@ using System.Linq;
 using FsCheck;
 using FsCheck.Fluent;
 using Pattern.Core.Blocks;
+using Pattern.Core.Geometry;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;
 using Pattern.Core.Tests.Blocks;
@@ -78,11 +79,83 @@ public class LabelPlacementTests
         Drawing drawing = block.Draw();
         string[] collisions = [.. LabelBoxes.Collisions(drawing.Without(LayerName.Warning))];
         string[] missing = [.. MissingNames(drawing)];
-        int landmarks = drawing.Marks<TextMark>(LayerName.Landmarks).Count();
-        return collisions.Length == 0 && missing.Length == 0 && landmarks == block.Trued.Landmarks.Count
+        string[] leftOut = [.. LeftOut(drawing)];
+        int landmarks = drawing.Marks<TextMark>(LayerName.Landmarks).Count() + leftOut.Length;
+        return leftOut.Intersect(["back side waist", "front side waist", "CB waist", "CF waist", "side hem"]).Any() ? throw new InvalidOperationException("left out: " + string.Join(", ", leftOut)) : collisions.Length == 0 && missing.Length == 0 && landmarks == block.Trued.Landmarks.Count
             ? true
             : throw new InvalidOperationException($"{landmarks} of {block.Trued.Landmarks.Count} named; missing: {string.Join(", ", missing)}; {string.Join("; ", collisions)}");
     });
+
+    // Common practice, no source: words of one line of type are parted by more than the space within a phrase, or they are read as one.
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void Draw_AnySkirt_NamesOnOneRowAreApart(string skirt)
+    {
+        TextMark[] names = [.. DrawnSkirts.Drawn(skirt).Marks<TextMark>(LayerName.Landmarks).Concat(DrawnSkirts.Drawn(skirt).Marks<TextMark>(LayerName.Levels))];
+        foreach ((TextMark one, TextMark other) in names.SelectMany((one, i) => names.Skip(i + 1).Select(other => (one, other))))
+        {
+            bool isOneRow = Math.Abs(one.Anchor.Y.Millimeters - other.Anchor.Y.Millimeters) < one.Size.Millimeters / 2;
+            double between = Math.Max(
+                LabelBoxes.Corners(other).Min(corner => corner.X.Millimeters) - LabelBoxes.Corners(one).Max(corner => corner.X.Millimeters),
+                LabelBoxes.Corners(one).Min(corner => corner.X.Millimeters) - LabelBoxes.Corners(other).Max(corner => corner.X.Millimeters));
+            Assert.True(!isOneRow || between > 0.8 * Math.Min(one.Size.Millimeters, other.Size.Millimeters), $"{one.Text} and {other.Text} are {between:0.0} mm apart");
+        }
+    }
+
+    // Common practice, no source: a word that ends at a dart leg is read as if it named the dart.
+    [Theory]
+    [InlineData("24", "34")]
+    [InlineData("26", "37")]
+    [InlineData("29 1/2", "39 3/4")]
+    [InlineData("22", "40")]
+    [InlineData("52", "60")]
+    public void Draw_DartsAtTheYoke_NamesOfLevelsKeepOffTheirLegs(string waist, string hip)
+    {
+        Drawing drawing = DrawnSkirts.Inches(waist, hip).Draft().Draw();
+        PathMark[] legs = [.. drawing.Marks<PathMark>(LayerName.Darts).Where(mark => mark.Role == LineRole.DartLeg)];
+        foreach (TextMark name in drawing.Marks<TextMark>(LayerName.Levels))
+        {
+            double left = LabelBoxes.Corners(name).Min(corner => corner.X.Millimeters) - 3.5;
+            double right = LabelBoxes.Corners(name).Max(corner => corner.X.Millimeters) + 3.5;
+            double bottom = LabelBoxes.Corners(name).Min(corner => corner.Y.Millimeters);
+            double top = LabelBoxes.Corners(name).Max(corner => corner.Y.Millimeters);
+            Assert.All(legs, leg => Assert.DoesNotContain(leg.Path.PointsAtEqualLengths(400), point =>
+                point.X.Millimeters > left && point.X.Millimeters < right && point.Y.Millimeters > bottom && point.Y.Millimeters < top));
+        }
+    }
+
+    // 10 mm lie between the two panels, far less than any of the six names needs.
+    [Theory]
+    [InlineData("44", "44")]
+    [InlineData("40", "43")]
+    public void Draw_SeamsCloseTogether_NamesOfBackAndFrontStandOnTheirOwnSides(string waist, string hip)
+    {
+        Drawing drawing = DrawnSkirts.Inches(waist, hip).Fitted(SkirtFit.Usual).Draft().Draw();
+        TextMark Name(string text) => drawing.Marks<TextMark>(LayerName.Landmarks).Single(mark => mark.Text == text);
+
+        foreach (string place in new[] { "side waist", "waist point" })
+        {
+            double end = LabelBoxes.Corners(Name("back " + place)).Max(corner => corner.X.Millimeters);
+            double start = LabelBoxes.Corners(Name("front " + place)).Min(corner => corner.X.Millimeters);
+            Assert.True(end < start, $"{place}: the back's name ends at {end:0.0}, the front's begins at {start:0.0}");
+        }
+    }
+
+    [Fact]
+    public void Draw_MorePointsThanRoom_NamesWhatIsCutAndSaysWhichNamesAreLeftOut()
+    {
+        Block block = new Crowd().For(Bodies.Example).Draft();
+
+        Drawing drawing = block.Draw();
+
+        string[] named = [.. drawing.Marks<TextMark>(LayerName.Landmarks).Select(mark => mark.Text)];
+        string[] leftOut = [.. LeftOut(drawing)];
+        Assert.NotEmpty(leftOut);
+        Assert.Contains("guide 1 1", named);
+        Assert.Superset(new HashSet<string> { "upper left", "upper right", "lower left", "lower right" }, new HashSet<string>(named));
+        Assert.Equal(block.Trued.Landmarks.Select(landmark => landmark.Name.Text).Order(), named.Concat(leftOut).Order());
+        Assert.Empty(LabelBoxes.Collisions(drawing));
+    }
 
     // Found by the property above: on a body without a waist the five points of the side stand within 3 mm of each other, and one name found no room.
     [Theory]
@@ -99,6 +172,38 @@ public class LabelPlacementTests
         Assert.Equal(block.Trued.Landmarks.Count, drawing.Marks<TextMark>(LayerName.Landmarks).Count());
         Assert.Empty(LabelBoxes.Collisions(drawing));
         Assert.Empty(MissingNames(drawing));
+    }
+
+    // From the words of the note, wherever its lines break.
+    private static IEnumerable<string> LeftOut(Drawing drawing)
+    {
+        const string begin = "Marked without their names, for lack of room: ";
+        string notes = string.Join(" ", drawing.Marks<TextMark>(LayerName.TitleBlock).Select(mark => mark.Text));
+        int at = notes.IndexOf(begin, StringComparison.Ordinal);
+        return at < 0 ? [] : notes.Substring(at + begin.Length, notes.IndexOf('.', at) - at - begin.Length).Split(", ");
+    }
+
+    /// <summary>A rectangle with more guides in its middle than can be named there.</summary>
+    private sealed class Crowd() : DraftingMethod("crowd", "1")
+    {
+        protected override void Draft(BlockDraft draft)
+        {
+            const int rows = 12;
+            (string Name, double X, double Y)[] corners = [("upper left", 0, 300), ("upper right", 200, 300), ("lower right", 200, 0), ("lower left", 0, 0)];
+            for (int i = 0; i < rows * rows; i++)
+            {
+                draft.Sheet.Mark($"guide {i / rows + 1} {i % rows + 1}", Point2D.FromMillimeters(90 + (1.1 * (i % rows)), 150 - (1.1 * (i / rows))));
+            }
+
+            Landmark[] marks = [.. corners.Select(corner => draft.Sheet.Mark(corner.Name, Point2D.FromMillimeters(corner.X, corner.Y)))];
+            CurvePath Side(int i) => CurvePath.FromLine(LineSegment.Between(marks[i].Position, marks[(i + 1) % 4].Position));
+            draft.Add(Panel.Named(PanelName.Of("square"))
+                .WithEdge(EdgeName.Waist, EdgeRole.Opening, Side(0))
+                .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, Side(1))
+                .WithEdge(EdgeName.Hem, EdgeRole.Hem, Side(2))
+                .WithEdge(EdgeName.Centre, EdgeRole.Centre, Side(3))
+                .Make());
+        }
     }
 
     private static IEnumerable<string> MissingNames(Drawing drawing)

@@ -91,6 +91,20 @@ public class SkirtBlockDrawingTests
         Assert.Equal(block.Front.SeamOutline().Length.Millimeters, seams.Where(seam => seam.Facts!.Panel == PanelName.Front).Sum(seam => seam.Path.Length.Millimeters), 1e-6);
     }
 
+    // The guide of the side is square to the waist level; it belongs to one of the panels and goes with it as a whole.
+    [Fact]
+    public void Draw_PanelsThatOverlap_StraightLinesKeepTheirDirections()
+    {
+        SkirtBlock block = DrawnSkirts.Draft("waist larger than hip");
+        BlockLine[] straight = [.. block.Drafted.Lines.Where(line => line.Path.Segments.Count == 1 && line.Path.Segments[0].Kind == PathSegmentKind.Line)];
+        PathMark[] drawn = [.. block.Draw().Layers.Where(layer => layer.Name == LayerName.Construction || layer.Name == LayerName.Levels).SelectMany(layer => layer.Marks).OfType<PathMark>().Where(mark => mark.Path.Segments.Count == 1 && mark.Path.Segments[0].Kind == PathSegmentKind.Line)];
+
+        Assert.Equal(straight.Length, drawn.Length);
+        Assert.Equal(
+            straight.Select(line => Math.Round(line.Path.StartDirection.Angle.Degrees, 6)).Order(),
+            drawn.Select(mark => Math.Round(mark.Path.StartDirection.Angle.Degrees, 6)).Order());
+    }
+
     [Theory]
     [MemberData(nameof(Skirts))]
     public void Draw_FoldLines_RunFromApexToTheCornerOfTheCapAndHalveTheDart(string skirt)

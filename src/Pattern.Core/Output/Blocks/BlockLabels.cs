@@ -26,6 +26,7 @@ internal sealed class BlockLabels
     private readonly double _lowestLevelMm;
     private readonly TapeFigures _figures;
     private readonly LabelPlacer _placer;
+    private readonly List<string> _unnamed = [];
 
     internal BlockLabels(BlockLayout layout, TapeFigures figures, LabelPlacer placer)
     {
@@ -36,6 +37,9 @@ internal sealed class BlockLabels
         _lowestLevelMm = LowestLevel(layout);
     }
 
+    /// <summary>What found no room, as a sentence for the notes; none where everything is named.</summary>
+    internal IEnumerable<string> LeftOut() => _unnamed.Count > 0 ? ["Marked without their names, for lack of room: " + string.Join(", ", _unnamed) + "."] : [];
+
     /// <summary>How much room the names beside the draft need on one side.</summary>
     internal static double Room(BlockLayout layout, Direction toward)
     {
@@ -45,7 +49,7 @@ internal sealed class BlockLabels
         {
             if (PreferenceOf(box, landmark) == toward)
             {
-                widest = System.Math.Max(widest, TextWidths.WidthMm(landmark.Name.Text, LandmarkMm, TextWeight.Regular));
+                widest = System.Math.Max(widest, TextMark.WidthOfMm(landmark.Name.Text, LandmarkMm, TextWeight.Regular));
             }
         }
 
@@ -171,11 +175,17 @@ internal sealed class BlockLabels
         AddIfPlaced(_placer.TryPlace(text, sizeMm, TextWeight.Regular, ink, spots), marks);
     }
 
+    // The names of what is cut stay where they read best; those of the points that a hand drew it from move, and give way in the end.
     private void NameLandmarks(BlockMarks lines)
     {
-        foreach (Landmark landmark in _layout.Landmarks)
+        var ranks = new LandmarkRanks(_layout);
+        foreach (Landmark landmark in _layout.Landmarks.OrderBy(ranks.Of))
         {
-            BesidePoint(landmark.Name.Text, LandmarkMm, landmark.Position, PreferenceOf(_box, landmark), lines.Landmarks);
+            bool stays = ranks.Of(landmark) < LandmarkRank.Guide;
+            if (!BesidePoint(landmark.Name.Text, LandmarkMm, landmark.Position, PreferenceOf(_box, landmark), ranks.LeanOf(landmark), stays ? double.PositiveInfinity : LabelPlacer.ShortLeadersMm, lines.Landmarks))
+            {
+                _unnamed.Add(landmark.Name.Text);
+            }
         }
     }
 
@@ -196,18 +206,19 @@ internal sealed class BlockLabels
             }
         }
 
-        BesidePoint(name, LandmarkMm, stretches[stretches.Length - 1].Path.SegmentsRaw[0].PointAtRaw(0.5), Direction.Up, marks);
+        BesidePoint(name, LandmarkMm, stretches[stretches.Length - 1].Path.SegmentsRaw[0].PointAtRaw(0.5), Direction.Up, null, double.PositiveInfinity, marks);
     }
 
-    private void BesidePoint(string text, double sizeMm, Point2D point, Direction first, List<DrawingMark> marks)
+    private bool BesidePoint(string text, double sizeMm, Point2D point, Direction first, Direction? lean, double farthestMm, List<DrawingMark> marks)
     {
-        (TextMark? label, PathMark? leader) = _placer.PlaceBeside(text, sizeMm, Ink.Middle, point, first, GapMm);
+        (TextMark? label, PathMark? leader) = _placer.PlaceBeside(text, sizeMm, Ink.Middle, point, first, lean, GapMm, farthestMm);
         if (leader is not null)
         {
             marks.Add(leader);
         }
 
         AddIfPlaced(label, marks);
+        return label is not null;
     }
 
     private static void AddIfPlaced(TextMark? label, List<DrawingMark> marks)

@@ -104,10 +104,12 @@ internal sealed class BlockLayout
             return default(Vector2D);
         }
 
-        double[] away = [.. _block.Panels.Select(panel => panel.SeamOutline().ClosestTo(point).DistanceMm)];
+        // On a seam line: its panel's. Inside several, as the guides between two panels that lie over each other are: the first's.
+        CurvePath[] outlines = [.. _block.Panels.Select(panel => panel.SeamOutline())];
+        double[] away = [.. outlines.Select(outline => outline.ClosestTo(point).DistanceMm)];
         double least = away.Min();
-        int nearest = Array.FindIndex(away, distance => distance <= least + SamePlaceMm);
-        return _shifts[nearest];
+        int nearest = least > SamePlaceMm ? Array.FindIndex(outlines, outline => outline.ContainmentOf(point) == Containment.Inside) : -1;
+        return _shifts[nearest >= 0 ? nearest : Array.FindIndex(away, distance => distance <= least + SamePlaceMm)];
     }
 
     private BlockLine Moved(BlockLine line)

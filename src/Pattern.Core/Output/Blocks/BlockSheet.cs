@@ -49,12 +49,23 @@ internal sealed class BlockSheet
             right += missing / 2;
         }
 
+        // Names first, since the title block says which of them found no room. They stay between the upper edge and the block.
+        double top = content.TopMm + AboveMm;
+        var placer = new LabelPlacer(new BoundingBox(left + (MarginMm / 2), content.BottomMm - (BelowMm / 2), right - (MarginMm / 2), top + (_report.Passed ? MarginMm / 2 : 0)));
+        foreach (List<DrawingMark> marks in DrawnLines)
+        {
+            marks.ForEach(placer.Avoid);
+        }
+
+        var names = new List<DrawingMark>();
+        var labels = new BlockLabels(_layout, _figures, placer);
+        labels.Place(_lines, names);
+
         var titles = new List<DrawingMark>();
         var squares = new List<DrawingMark>();
         var warnings = new List<DrawingMark>();
-        double top = content.TopMm + AboveMm;
         double sheetTop = top + MarginMm;
-        BlockNotes notes = new(_block, _report, _options, _figures, _lines.LeftOut);
+        BlockNotes notes = new(_block, _report, _options, _figures, [.. _lines.LeftOut, .. labels.LeftOut()]);
         double bottom = notes.TitleBlock().Set(left + MarginMm, right - MarginMm, content.BottomMm - BelowMm, titles, squares);
         if (!_report.Passed)
         {
@@ -70,17 +81,6 @@ internal sealed class BlockSheet
                 WarningMarks.Across(panel.SeamOutline().Bounds, warnings);
             }
         }
-
-        var placer = new LabelPlacer(new BoundingBox(left + (MarginMm / 2), bottom, right - (MarginMm / 2), sheetTop - (MarginMm / 2)));
-        foreach (List<DrawingMark> marks in DrawnLines)
-        {
-            marks.ForEach(placer.Avoid);
-        }
-
-        titles.ForEach(placer.Avoid);
-        squares.ForEach(placer.Avoid);
-        var names = new List<DrawingMark>();
-        new BlockLabels(_layout, _figures, placer).Place(_lines, names);
 
         var layers = new List<DrawingLayer>();
         Add(layers, LayerName.Warning, warnings);

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
+using Pattern.Core.Pieces;
 
 namespace Pattern.Core.Output;
 
@@ -38,18 +39,26 @@ internal readonly struct LabelSpot
     internal static LabelSpot Beside(in Point2D point, Direction toward, double gapMm)
         => new(point + toward.TimesMm(gapMm), Side(toward.X), Side(toward.Y), 0);
 
-    /// <summary>Level text at the eight places around a point, those nearest to the direction first.</summary>
-    internal static IEnumerable<LabelSpot> Around(Point2D point, Direction first, double gapMm)
+    /// <summary>Level text at the eight places around a point, those nearest to a direction first; of two that are as near, the one on the side that it leans to.</summary>
+    internal static IEnumerable<LabelSpot> Around(Point2D point, Direction first, Direction? lean, double gapMm)
     {
         const double eighth = Math.PI / 4;
-        yield return Beside(point, first, gapMm);
-        for (int i = 1; i < 4; i++)
+        foreach (int turn in TurnsOf(first, lean, 8))
         {
-            yield return Beside(point, first.TurnedRad(i * eighth), gapMm);
-            yield return Beside(point, first.TurnedRad(-i * eighth), gapMm);
+            yield return Beside(point, first.TurnedRad(turn * eighth), gapMm);
         }
+    }
 
-        yield return Beside(point, first.Reversed, gapMm);
+    /// <summary>Turns away from a direction in parts of a circle, the smallest first and alternately to both sides, beginning with the one that it leans to.</summary>
+    internal static IEnumerable<int> TurnsOf(Direction first, Direction? lean, int parts)
+    {
+        // Where the lean lies across, its side comes first; else the left.
+        int hand = lean is { } toward && (toward.X * first.TurnedLeft.X) + (toward.Y * first.TurnedLeft.Y) < 0 ? -1 : 1;
+        yield return 0;
+        for (int i = 1; i < parts; i++)
+        {
+            yield return (i + 1) / 2 * (i % 2 == 0 ? -hand : hand);
+        }
     }
 
     /// <summary>Text along a line, to its left or right, at parts of its length; turned so that it is not upside down.</summary>
@@ -87,9 +96,9 @@ internal readonly struct LabelSpot
     /// <summary>The text set here.</summary>
     internal TextMark Set(string text, double sizeMm, TextWeight weight, Ink ink)
     {
-        (double cos, double sin) = LabelBox.Turn(AngleRad);
-        double height = (TextWidths.Ascent + TextWidths.Descent) * sizeMm;
-        double up = (TextWidths.Descent * sizeMm) - (Up * height);
+        (double cos, double sin) = TurnedBox.Turn(AngleRad);
+        double height = (TypeWidths.Ascent + TypeWidths.Descent) * sizeMm;
+        double up = (TypeWidths.Descent * sizeMm) - (Up * height);
         TextAlignment alignment = Across switch { 0 => TextAlignment.Start, 1 => TextAlignment.End, _ => TextAlignment.Middle };
         return new TextMark(text, new Point2D(At.XMm - (up * sin), At.YMm + (up * cos)), sizeMm, AngleRad, alignment, weight, ink);
     }

@@ -98,7 +98,7 @@ internal sealed class Inked
                 return point.Bounds;
             case TextMark text:
                 _words.Add(text.Bounds);
-                LabelBox box = text.Box;
+                TurnedBox box = text.Box;
                 double half = box.HeightMm / 2;
                 _strokes.Add(new Stroke(box.At(0, half), box.At(box.WidthMm, half), half));
                 return text.Bounds;

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
+using Pattern.Core.Pieces;
 
 namespace Pattern.Core.Output;
 
@@ -94,7 +95,7 @@ internal sealed class JoinMarks
             marks.Line(cell.RightMm, window.BottomMm, cell.RightMm, window.TopMm, LineRole.PaperJoin);
             double strip = (cell.RightMm + window.RightMm) / 2;
             string lay = StripWords(sheet.Row, sheet.Column + 1);
-            double half = TextWidths.WidthMm(lay, FootMm, TextWeight.Regular) / 2;
+            double half = TextMark.WidthOfMm(lay, FootMm, TextWeight.Regular) / 2;
             (double y, double aside) = FirstFree(
                 WordPlaces,
                 place => cell.BottomMm + (place * (cell.TopMm - cell.BottomMm)),
@@ -108,7 +109,7 @@ internal sealed class JoinMarks
             marks.Line(window.LeftMm, cell.BottomMm, window.RightMm, cell.BottomMm, LineRole.PaperJoin);
             double strip = (cell.BottomMm + window.BottomMm) / 2;
             string lay = StripWords(sheet.Row + 1, sheet.Column);
-            double width = TextWidths.WidthMm(lay, FootMm, TextWeight.Regular);
+            double width = TextMark.WidthOfMm(lay, FootMm, TextWeight.Regular);
             double right = cell.RightMm - FootInsetMm;
             double left = cell.LeftMm + FootInsetMm + width;
             (double x, double aside) = FirstFree(
@@ -145,8 +146,8 @@ internal sealed class JoinMarks
         string place = FormattableString.Invariant($"{sheet.Name}  \u00B7  row {sheet.Row} of {_tiling.Rows}, column {sheet.ColumnName} of {LastColumn}");
         string longer = place + "  \u00B7  " + _tiling.Drawing.Title;
         double room = cell.RightMm - window.LeftMm - (2 * FootInsetMm);
-        string words = TextWidths.WidthMm(longer, FootMm, TextWeight.Regular) <= room ? longer : TextWidths.WidthMm(place, FootMm, TextWeight.Regular) <= room ? place : sheet.Name;
-        double width = TextWidths.WidthMm(words, FootMm, TextWeight.Regular);
+        string words = TextMark.WidthOfMm(longer, FootMm, TextWeight.Regular) <= room ? longer : TextMark.WidthOfMm(place, FootMm, TextWeight.Regular) <= room ? place : sheet.Name;
+        double width = TextMark.WidthOfMm(words, FootMm, TextWeight.Regular);
         double first = window.LeftMm + FootInsetMm;
         double last = Math.Max(first, cell.RightMm - FootInsetMm - width);
         double left = FirstFree(FromTheStart, share => first + (share * (last - first)), at => new BoundingBox(at, window.BottomMm, at + width, window.BottomMm + 1.6 + FootMm));
@@ -186,7 +187,7 @@ internal sealed class JoinMarks
     private void ArrowsAcross(double xMm, in BoundingBox cell, int inwards, int number, Pen marks)
     {
         string words = FormattableString.Invariant($"{number}");
-        double wide = TextWidths.WidthMm(words, NumberMm, TextWeight.Bold);
+        double wide = TextMark.WidthOfMm(words, NumberMm, TextWeight.Bold);
         double high = NumberBoxEms * NumberMm;
         double reach = ArrowMm + NumberGapMm + wide;
         BoundingBox joint = cell;
@@ -222,7 +223,7 @@ internal sealed class JoinMarks
         string words = FormattableString.Invariant($"{number}");
         double high = 2 * NumberBoxEms * NumberMm;
         double reach = ArrowMm + NumberGapMm + high;
-        double half = Math.Max(NumberMm, TextWidths.WidthMm(words, NumberMm, TextWeight.Bold)) / 2;
+        double half = Math.Max(NumberMm, TextMark.WidthOfMm(words, NumberMm, TextWeight.Bold)) / 2;
         BoundingBox joint = cell;
         double other = double.MinValue;
         foreach (double[] places in ArrowPlaces)
@@ -238,7 +239,7 @@ internal sealed class JoinMarks
                 Slides,
                 slide => yMm + (inwards * (ArrowMm + NumberGapMm + slide)),
                 at => new BoundingBox(x - half, Math.Min(at, at + (inwards * high)), x + half, Math.Max(at, at + (inwards * high))));
-            marks.Text(words, x, y + (inwards > 0 ? TextWidths.Descent * NumberMm : -TextWidths.Ascent * NumberMm), NumberMm, 0, TextAlignment.Middle, TextWeight.Bold, Ink.Accent);
+            marks.Text(words, x, y + (inwards > 0 ? TypeWidths.Descent * NumberMm : -TypeWidths.Ascent * NumberMm), NumberMm, 0, TextAlignment.Middle, TextWeight.Bold, Ink.Accent);
         }
     }
 

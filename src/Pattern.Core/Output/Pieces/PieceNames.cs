@@ -42,7 +42,7 @@ internal sealed class PieceNames
             CurvePath path = piece.Placed(line.Path);
             if (!IsLongEnough(path, line.Name))
             {
-                Place(line.Name, LineMm, [.. Beyond(path)], piece.InternalLines);
+                Beside(line.Name, LineMm, [.. Beyond(path)], piece.InternalLines);
             }
         }
 
@@ -65,7 +65,7 @@ internal sealed class PieceNames
             string words = WordsOf(piece.Piece, edge);
             CurvePath path = piece.Placed(Longest(piece.Piece.Panel.Edges[i]));
             if (!Along(words, EdgeMm, path, Inside(piece), NearMiddle, names)
-                && !Place(words, EdgeMm, [.. LabelSpot.AwayFrom(path, Inside(piece)[0], GapMm, BesideMiddle)], names))
+                && !Beside(words, EdgeMm, [.. LabelSpot.AwayFrom(path, Inside(piece)[0], GapMm, BesideMiddle)], names))
             {
                 SilentEdges.Add(piece.Piece.Name.Text + ": " + words);
             }
@@ -87,7 +87,7 @@ internal sealed class PieceNames
         }
     }
 
-    private static bool IsLongEnough(CurvePath path, string name) => path.LengthMm > TextWidths.WidthMm(name, LineMm, TextWeight.Regular);
+    private static bool IsLongEnough(CurvePath path, string name) => path.LengthMm > TextMark.WidthOfMm(name, LineMm, TextWeight.Regular);
 
     // Where a piece has no label, or no room for one: once it is cut out, nothing else would say what it is.
     private void NamePiece(DrawnPiece piece)
@@ -124,14 +124,14 @@ internal sealed class PieceNames
             }
         }
 
-        (TextMark? beside, PathMark? leader) = _placer.PlaceBeside(name, LineMm, Ink.Strong, box.Centre, Direction.Right, GapMm);
+        (TextMark? beside, PathMark? leader) = _placer.PlaceBeside(name, LineMm, Ink.Strong, box.Centre, Direction.Right, null, GapMm, double.PositiveInfinity);
         piece.Labels.AddRange(new DrawingMark?[] { beside, leader }.OfType<DrawingMark>());
     }
 
     private static LabelSpot Below(TextMark label)
     {
         const double gapMm = 1.5;
-        double lineMm = TextWidths.Ascent + TextWidths.Descent;
+        double lineMm = TypeWidths.Ascent + TypeWidths.Descent;
         double down = (lineMm * (label.SizeMm + LineMm) / 2) + gapMm;
         Point2D middle = label.Bounds.Centre;
         return label.AngleRad == 0 ? LabelSpot.On(middle + Direction.Down.TimesMm(down)) : LabelSpot.Upright(middle + Direction.Right.TimesMm(down));
@@ -201,8 +201,13 @@ internal sealed class PieceNames
     }
 
     private bool Place(string text, double sizeMm, List<LabelSpot> spots, List<DrawingMark> marks)
+        => Added(_placer.TryPlace(text, sizeMm, TextWeight.Regular, Ink.Middle, spots), marks);
+
+    private bool Beside(string text, double sizeMm, List<LabelSpot> spots, List<DrawingMark> marks)
+        => Added(_placer.TryPlaceBeside(text, sizeMm, TextWeight.Regular, Ink.Middle, spots), marks);
+
+    private static bool Added(TextMark? label, List<DrawingMark> marks)
     {
-        TextMark? label = _placer.TryPlace(text, sizeMm, TextWeight.Regular, Ink.Middle, spots);
         if (label is not null)
         {
             marks.Add(label);

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
+using Pattern.Core.Pieces;
 
 namespace Pattern.Core.Output;
 
@@ -30,7 +31,7 @@ internal sealed class TextColumn
     /// <summary>One line in a smaller size where it would be too long; broken only where it still is.</summary>
     internal void WriteFitted(string text, double sizeMm, double leastSizeMm, TextWeight weight, Ink ink)
     {
-        double width = TextWidths.WidthMm(text, sizeMm, weight);
+        double width = TextMark.WidthOfMm(text, sizeMm, weight);
         double fitting = width > _widthMm ? sizeMm * _widthMm / width : sizeMm;
         Write(text, fitting < leastSizeMm ? leastSizeMm : fitting, weight, ink);
     }
@@ -56,7 +57,7 @@ internal sealed class TextColumn
     }
 
     private TextMark Line(string text, double sizeMm, TextWeight weight, Ink ink, double indentMm)
-        => new(text, new Point2D(_leftMm + indentMm, BottomMm - (TextWidths.Ascent * sizeMm)), sizeMm, 0, TextAlignment.Start, weight, ink);
+        => new(text, new Point2D(_leftMm + indentMm, BottomMm - (TypeWidths.Ascent * sizeMm)), sizeMm, 0, TextAlignment.Start, weight, ink);
 
     // Between words; a word that is wider than the column is cut.
     private static IEnumerable<string> Broken(string text, double widthMm, double sizeMm, TextWeight weight)
@@ -65,7 +66,7 @@ internal sealed class TextColumn
         foreach (string word in text.Split([' ', '\n', '\r', '\t'], System.StringSplitOptions.RemoveEmptyEntries))
         {
             string longer = line.Length == 0 ? word : line + " " + word;
-            if (TextWidths.WidthMm(longer, sizeMm, weight) <= widthMm)
+            if (TextMark.WidthOfMm(longer, sizeMm, weight) <= widthMm)
             {
                 line = longer;
                 continue;
@@ -77,10 +78,10 @@ internal sealed class TextColumn
             }
 
             line = word;
-            while (TextWidths.WidthMm(line, sizeMm, weight) > widthMm && line.Length > 2)
+            while (TextMark.WidthOfMm(line, sizeMm, weight) > widthMm && line.Length > 2)
             {
                 int count = line.Length - 1;
-                while (count > 1 && TextWidths.WidthMm(line.Substring(0, count), sizeMm, weight) > widthMm)
+                while (count > 1 && TextMark.WidthOfMm(line.Substring(0, count), sizeMm, weight) > widthMm)
                 {
                     count--;
                 }

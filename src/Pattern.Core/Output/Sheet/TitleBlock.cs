@@ -67,7 +67,7 @@ internal sealed class TitleBlock
         double tab = System.Math.Min(rowsWidth / 2, TabMm);
         foreach ((string label, string _) in Rows)
         {
-            tab = System.Math.Max(tab, TextWidths.WidthMm(label, TextMm, TextWeight.Regular) + TextMm);
+            tab = System.Math.Max(tab, TextMark.WidthOfMm(label, TextMm, TextWeight.Regular) + TextMm);
         }
 
         var rows = new TextColumn(leftMm + notesWidth + GutterMm, rowsWidth, top, marks);

@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
 
 namespace Pattern.Core.Output;
 
@@ -40,11 +41,11 @@ internal static class WarningMarks
     {
         double width = box.RightMm - box.LeftMm;
         double height = box.TopMm - box.BottomMm;
-        double atOne = TextWidths.WidthMm(Words, 1, TextWeight.Bold);
+        double atOne = TextMark.WidthOfMm(Words, 1, TextWeight.Bold);
         double size = System.Math.Min(LargestMm, 0.95 * System.Math.Max(width, height) / atOne);
         double angle = height > width ? System.Math.PI / 2 : 0;
         Point2D middle = box.Centre;
-        double down = (TextWidths.Ascent - TextWidths.Descent) / 2 * size;
+        double down = (TypeWidths.Ascent - TypeWidths.Descent) / 2 * size;
         marks.Add(new TextMark(
             Words,
             angle == 0 ? new Point2D(middle.XMm, middle.YMm - down) : new Point2D(middle.XMm + down, middle.YMm),

@@ -10,7 +10,7 @@ namespace Pattern.Core.Output;
 /// <remarks>Plain attributes instead of a style sheet: a sheet would reach into the page that the drawing is put on, and programs that cut or plot read attributes best.</remarks>
 internal sealed class SvgWriter
 {
-    // Inter is what the library's other formats embed; the rest are what systems have. TextWidths covers them.
+    // Inter is what the library's other formats embed; the rest are what systems have. TypeWidths covers them.
     private const string FontFamily = "Inter, Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
     private const double HaloMm = 0.5;

@@ -1,17 +1,16 @@
 using System;
-using Pattern.Core.Geometry;
 
-namespace Pattern.Core.Output;
+namespace Pattern.Core.Geometry;
 
-/// <summary>A rectangle at any angle: the room that a line of text takes.</summary>
-internal readonly struct LabelBox
+/// <summary>A rectangle at any angle.</summary>
+internal readonly struct TurnedBox
 {
     private readonly double _cornerXMm;
     private readonly double _cornerYMm;
     private readonly double _cos;
     private readonly double _sin;
 
-    private LabelBox(double cornerXMm, double cornerYMm, double cos, double sin, double widthMm, double heightMm)
+    private TurnedBox(double cornerXMm, double cornerYMm, double cos, double sin, double widthMm, double heightMm)
     {
         _cornerXMm = cornerXMm;
         _cornerYMm = cornerYMm;
@@ -34,19 +33,17 @@ internal readonly struct LabelBox
         }
     }
 
-    internal static LabelBox Of(TextMark mark)
+    /// <summary>The box that begins so far before and so far below a point, along and up as it is turned.</summary>
+    internal static TurnedBox Around(in Point2D anchor, double angleRad, double beforeMm, double belowMm, double widthMm, double heightMm)
     {
-        double width = TextWidths.WidthMm(mark.Text, mark.SizeMm, mark.Weight);
-        double before = mark.Alignment switch { TextAlignment.Start => 0, TextAlignment.Middle => 0.5, _ => 1 } * width;
-        double below = TextWidths.Descent * mark.SizeMm;
-        (double cos, double sin) = Turn(mark.AngleRad);
-        return new LabelBox(
-            mark.Anchor.XMm - (before * cos) + (below * sin),
-            mark.Anchor.YMm - (before * sin) - (below * cos),
+        (double cos, double sin) = Turn(angleRad);
+        return new TurnedBox(
+            anchor.XMm - (beforeMm * cos) + (belowMm * sin),
+            anchor.YMm - (beforeMm * sin) - (belowMm * cos),
             cos,
             sin,
-            width,
-            (TextWidths.Ascent * mark.SizeMm) + below);
+            widthMm,
+            heightMm);
     }
 
     /// <summary>Cosine and sine, exact for quarter turns, so that upright text is upright.</summary>
@@ -63,13 +60,16 @@ internal readonly struct LabelBox
     }
 
     /// <summary>The same box with room around it.</summary>
-    internal LabelBox Grown(double byMm)
+    internal TurnedBox Grown(double byMm) => Grown(byMm, byMm);
+
+    /// <summary>The same box with room at both its ends, and above and below it.</summary>
+    internal TurnedBox Grown(double alongMm, double upMm)
     {
-        Point2D corner = At(-byMm, -byMm);
-        return new LabelBox(corner.XMm, corner.YMm, _cos, _sin, WidthMm + (2 * byMm), HeightMm + (2 * byMm));
+        Point2D corner = At(-alongMm, -upMm);
+        return new TurnedBox(corner.XMm, corner.YMm, _cos, _sin, WidthMm + (2 * alongMm), HeightMm + (2 * upMm));
     }
 
-    /// <summary>The point so far along the text and so far up from the lower left corner.</summary>
+    /// <summary>The point so far along and so far up from the lower left corner.</summary>
     internal Point2D At(double alongMm, double upMm) => new(
         _cornerXMm + (alongMm * _cos) - (upMm * _sin),
         _cornerYMm + (alongMm * _sin) + (upMm * _cos));
@@ -91,7 +91,7 @@ internal readonly struct LabelBox
     }
 
     /// <summary>Whether two boxes have a point in common.</summary>
-    internal bool Meets(in LabelBox other)
+    internal bool Meets(in TurnedBox other)
     {
         if (Contains(other.At(0, 0)) || other.Contains(At(0, 0)))
         {

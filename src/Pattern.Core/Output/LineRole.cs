@@ -44,6 +44,9 @@ public sealed class LineRole
     /// <summary>The edge across the intake of a dart.</summary>
     public static LineRole DartCap { get; } = new("dart cap", 0.6, Ink.Strong);
 
+    /// <summary>The small arrow across a dart: the way in which it is pressed.</summary>
+    public static LineRole PressArrow { get; } = new("press arrow", 0.5, Ink.Strong);
+
     /// <summary>Where cloth is folded: long dash, short dash.</summary>
     public static LineRole Fold { get; } = new("fold line", 0.35, Ink.Strong, 7, 2, 2, 2);
 

@@ -14,6 +14,7 @@ public sealed class PathMark : DrawingMark
 
     // A line shorter than its heads would vanish below them.
     private const double HeadPartOfLine = 0.3;
+    private const double OneHeadPartOfLine = 0.45;
 
     internal PathMark(CurvePath path, LineRole role, MarkFacts? facts = null, ArrowEnds arrows = ArrowEnds.None)
     {
@@ -78,7 +79,7 @@ public sealed class PathMark : DrawingMark
 
     private CurvePath Head(Point2D tip, Direction heading)
     {
-        double lengthMm = Math.Min(HeadLengthMm, HeadPartOfLine * Path.LengthMm);
+        double lengthMm = Math.Min(HeadLengthMm, (Arrows == ArrowEnds.Both ? HeadPartOfLine : OneHeadPartOfLine) * Path.LengthMm);
         double halfWidthMm = lengthMm / HeadSlimness;
         Point2D foot = tip + heading.TimesMm(-lengthMm);
         return CurvePath.From(tip)

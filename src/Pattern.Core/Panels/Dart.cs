@@ -8,6 +8,12 @@ namespace Pattern.Core.Panels;
 /// <summary>A wedge folded away and stitched: two legs of equal length from the seam line to an apex. Immutable.</summary>
 public sealed class Dart
 {
+    // In the upper part of the dart, where it is wide and no drill hole stands; long enough to be seen across a narrow one.
+    private const double ArrowPlace = 0.35;
+    private const double ArrowShare = 0.8;
+    private const double LeastArrowMm = 12;
+    private const double MostArrowMm = 18;
+
     private readonly PanelEdge _edge;
     private CurvePath? _cap;
 
@@ -55,6 +61,19 @@ public sealed class Dart
 
     /// <summary>Whether the intake is only held at the seam line, as a tuck, and released before the apex.</summary>
     public bool IsTuck => Shape.TuckMm > 0;
+
+    /// <summary>The sign for the way that the dart is pressed: a short line across the intake, its end the tip of the arrow.</summary>
+    public LineSegment PressArrow
+    {
+        get
+        {
+            Point2D place = MiddleOfIntake + ((Apex - MiddleOfIntake) * ArrowPlace);
+            Vector2D across = (PressedToward == Toward.Start ? StartLeg - EndLeg : EndLeg - StartLeg) * (1 - ArrowPlace);
+            double widthMm = across.LengthMm;
+            Vector2D half = across * (Math.Min(Math.Max(ArrowShare * widthMm, LeastArrowMm), MostArrowMm) / widthMm / 2);
+            return new LineSegment(place - half, place + half);
+        }
+    }
 
     /// <summary>The middle of the intake, half way between the legs.</summary>
     public Point2D MiddleOfIntake => StartLeg.MidpointTo(EndLeg);

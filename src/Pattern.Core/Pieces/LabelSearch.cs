@@ -122,6 +122,11 @@ internal static class LabelSearch
             }
 
             room.Take(dart.FoldLine.Start, dart.FoldLine.End);
+            if (dart.PressArrow is { } arrow)
+            {
+                room.Take(arrow.Start, arrow.End);
+            }
+
             foreach (Point2D hole in dart.DrillHoles)
             {
                 room.Take(hole, hole);

@@ -10,7 +10,7 @@ public sealed class PieceDart
     private readonly LineSegment[] _legs;
     private readonly Point2D[] _drillHoles;
 
-    internal PieceDart(DartName? name, LineSegment[] legs, LineSegment foldLine, Point2D[] drillHoles, CurvePath? seamCap, CurvePath? cutCap)
+    internal PieceDart(DartName? name, LineSegment[] legs, LineSegment foldLine, Point2D[] drillHoles, CurvePath? seamCap, CurvePath? cutCap, LineSegment? pressArrow)
     {
         Name = name;
         _legs = legs;
@@ -18,6 +18,7 @@ public sealed class PieceDart
         _drillHoles = drillHoles;
         SeamCap = seamCap;
         CutCap = cutCap;
+        PressArrow = pressArrow;
     }
 
     /// <summary>The dart; null for a double-pointed one inside the piece, which has no edge.</summary>
@@ -38,4 +39,7 @@ public sealed class PieceDart
 
     /// <summary>The cut line across the intake; folded and sewn, it lies under the cut line beside it. Null for a double-pointed dart.</summary>
     public CurvePath? CutCap { get; }
+
+    /// <summary>The sign for the way that the dart is pressed: a short line across the intake, its end the tip of the arrow. Null for a double-pointed dart.</summary>
+    public LineSegment? PressArrow { get; }
 }

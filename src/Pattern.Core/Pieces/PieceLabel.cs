@@ -14,6 +14,9 @@ namespace Pattern.Core.Pieces;
 /// </code></example>
 public sealed class PieceLabel
 {
+    // Every measurement of a body that was measured with care.
+    private const int LongestSize = 2_000;
+
     private readonly string[] _notes;
 
     private PieceLabel(string garment, string? forWhom, string? size, DateTime? date, string[] notes)
@@ -52,21 +55,21 @@ public sealed class PieceLabel
     public PieceLabel ForWhom(string wearer) => new(Garment, PieceText.Checked(wearer, nameof(wearer)), Size, Date, _notes);
 
     /// <summary>Says the size.</summary>
-    /// <param name="size">1 to 60 printable characters on one line.</param>
+    /// <param name="size">1 to 2,000 printable characters without line breaks; what is longer than 60 stands on several lines, broken after commas.</param>
     /// <exception cref="ArgumentException">The text is blank, too long or has characters that cannot be printed.</exception>
     [Pure]
-    public PieceLabel WithSize(string size) => new(Garment, Wearer, PieceText.Checked(size, nameof(size)), Date, _notes);
+    public PieceLabel WithSize(string size) => new(Garment, Wearer, PieceText.Checked(size, nameof(size), LongestSize), Date, _notes);
 
-    /// <summary>Says the measurements that it was made from, in place of a size.</summary>
+    /// <summary>Says the measurements that it was made from, in place of a size, on as many lines as they need.</summary>
     /// <param name="body">The body; its name is not taken over.</param>
     /// <param name="step">The tape, and the mark that they are read to.</param>
-    /// <exception cref="ArgumentException">Together they are more than 60 characters long: say the size in other words.</exception>
+    /// <exception cref="ArgumentException">Together they are more than 2,000 characters long: say the size in other words.</exception>
     [Pure]
     public PieceLabel WithMeasurements(BodyMeasurements body, TapeStep step) => WithSize(Guard.NotNull(body, nameof(body)).Describe(step));
 
     /// <summary>Says the measurements that it was made from, in place of a size, on the tape that suits the unit of the body.</summary>
     /// <param name="body">The body; its name is not taken over.</param>
-    /// <exception cref="ArgumentException">Together they are more than 60 characters long: say the size in other words.</exception>
+    /// <exception cref="ArgumentException">Together they are more than 2,000 characters long: say the size in other words.</exception>
     [Pure]
     public PieceLabel WithMeasurements(BodyMeasurements body) => WithMeasurements(body, TapeStep.For(Guard.NotNull(body, nameof(body)).Unit));
 
@@ -92,7 +95,10 @@ public sealed class PieceLabel
 
         if (Size is not null)
         {
-            yield return Size;
+            foreach (string line in PieceText.Lines(Size))
+            {
+                yield return line;
+            }
         }
 
         foreach (string line in cutting.Concat(_notes))

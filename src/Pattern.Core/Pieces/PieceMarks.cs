@@ -78,7 +78,7 @@ internal sealed class PieceMarks
             new(dart.StartLeg, dart.StartLeg + ((dart.Apex - dart.StartLeg) * stitched)),
             new(dart.EndLeg, dart.EndLeg + ((dart.Apex - dart.EndLeg) * stitched)),
         ];
-        return new PieceDart(dart.Name, legs, new LineSegment(dart.Apex, tip), holes, dart.Cap, cutCap);
+        return new PieceDart(dart.Name, legs, new LineSegment(dart.Apex, tip), holes, dart.Cap, cutCap, dart.PressArrow);
     }
 
     private static PieceDart Mark(InsideDart dart)
@@ -90,7 +90,7 @@ internal sealed class PieceMarks
             new(dart.Right, dart.FirstApex), new(dart.Left, dart.FirstApex),
             new(dart.Right, dart.SecondApex), new(dart.Left, dart.SecondApex),
         ];
-        return new PieceDart(null, legs, new LineSegment(dart.FirstApex, dart.SecondApex), [dart.FirstApex + hole, dart.SecondApex - hole], null, null);
+        return new PieceDart(null, legs, new LineSegment(dart.FirstApex, dart.SecondApex), [dart.FirstApex + hole, dart.SecondApex - hole], null, null, null);
     }
 
     private PieceNotch Match(Notch notch, EdgeCut edge)

@@ -47,6 +47,20 @@ public class SkirtCustomsTests
         Assert.InRange(lean, 15, 25);
     }
 
+    // A parabola that comes in by 2 in over 8 leans by 2 * 2 / 8 at its end: 26.6 degrees; by 1 in over 14, 8.1.
+    [Theory]
+    [InlineData("18", "2", 26.6)]
+    [InlineData("24", "1", 8.1)]
+    public void Draft_StronglyPegged_AdvisesOnTheCornersOfTheHem(string length, string comesIn, double degrees)
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Inches("32", "40")).WithLength(Tape.Inches(length)).Fitted(SkirtFit.Straight with { SideHem = Tape.Inches(comesIn) }).Draft();
+
+        Finding[] pegged = [.. block.Report.Advice.Where(finding => finding.Check == "lean of the side seam at the hem")];
+        Assert.Equal(degrees > 20 ? ["back", "front"] : [], pegged.Select(finding => finding.Place));
+        Assert.All(pegged, finding => Assert.Equal(degrees, finding.RawMeasured * 180 / Math.PI, 1));
+        Assert.True(block.Report.Passed);
+    }
+
     // Outward by 1/4 in: 1 1/2 times that, 3/8 in.
     [Fact]
     public void Draft_WaistALittleLargerThanTheHip_FrontRisesByOnceAndAHalfWhatItGoesOut()

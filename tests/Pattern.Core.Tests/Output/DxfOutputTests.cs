@@ -208,6 +208,9 @@ public class DxfOutputTests
             Point2D[] notches = [.. block.Where(entity => entity.Type == "POINT" && entity.Layer == "4").Select(entity => Place(entity, 10))];
             LineSegment[] signs = [.. block.Where(entity => entity.Type == "LINE" && entity.Layer == "15").Select(entity => LineSegment.Between(Place(entity, 10), Place(entity, 11)))];
             Assert.All(holes, hole => Assert.Equal(2, signs.Count(sign => sign.Midpoint.DistanceTo(hole).Millimeters < 0.001)));
+
+            // An arrow across each dart: a line, and the two strokes of its head.
+            Assert.Equal((2 * holes.Length) + notches.Length + (3 * holes.Length), signs.Length);
             Assert.All(notches, notch => Assert.Contains(signs, sign => sign.Start.DistanceTo(notch).Millimeters < 0.001));
         }
     }

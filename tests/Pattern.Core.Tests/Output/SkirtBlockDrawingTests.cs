@@ -105,6 +105,26 @@ public class SkirtBlockDrawingTests
             drawn.Select(mark => Math.Round(mark.Path.StartDirection.Angle.Degrees, 6)).Order());
     }
 
+    // common practice, no source: a small arrow across each dart says which way it is pressed, since its cap is cut for it. Towards the centre here.
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void Draw_EachDart_HasAnArrowTowardsTheCentre(string skirt)
+    {
+        SkirtBlock block = DrawnSkirts.Draft(skirt);
+        PathMark[] arrows = [.. block.Draw().Marks<PathMark>(LayerName.Darts).Where(mark => mark.Role == LineRole.PressArrow)];
+
+        Assert.Equal(block.Back.Darts.Count() + block.Front.Darts.Count(), arrows.Length);
+        Assert.All(arrows, arrow =>
+        {
+            Assert.Equal(ArrowEnds.End, arrow.Arrows);
+            Assert.InRange(arrow.Path.Length.Millimeters, 10, 20);
+            double middle = arrow.Path.PointAtLength(arrow.Path.Length / 2).X.Millimeters;
+            Dart nearest = block.Back.Darts.Concat(block.Front.Darts).OrderBy(dart => Math.Abs(dart.MiddleOfIntake.X.Millimeters - middle)).First();
+            bool isBack = block.Back.Darts.Contains(nearest);
+            Assert.True(isBack ? arrow.Path.End.X < arrow.Path.Start.X : arrow.Path.End.X > arrow.Path.Start.X, $"{arrow.Path.Start} {arrow.Path.End}");
+        });
+    }
+
     [Theory]
     [MemberData(nameof(Skirts))]
     public void Draw_FoldLines_RunFromApexToTheCornerOfTheCapAndHalveTheDart(string skirt)

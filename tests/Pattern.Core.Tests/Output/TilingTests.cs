@@ -33,9 +33,9 @@ public class TilingTests
         }
     }
 
-    // Every line of the sheet, half a millimetre apart.
+    // Every line of the sheet, half a millimetre apart; what the title block says stands on the map.
     private static readonly Lazy<(double X, double Y)[]> PointsOfTheDefault = new(() => [..
-        from mark in DrawnSkirts.Drawn("default").Marks<PathMark>()
+        from mark in DrawnSkirts.Drawn("default").Without(LayerName.TitleBlock, LayerName.TestSquares).Marks<PathMark>()
         from i in Enumerable.Range(0, (int)(mark.Path.Length.Millimeters / 0.5) + 1)
         let point = mark.Path.PointAtLength(Length.FromMillimeters(i * 0.5), BeyondEnds.StopAtEnd)
         select (point.X.Millimeters, point.Y.Millimeters)]);
@@ -56,7 +56,7 @@ public class TilingTests
             Assert.True(Array.Exists(printed, cell => x >= cell.Left && x <= cell.Right && y >= cell.Bottom && y <= cell.Top), $"({x}, {y}) is on no sheet");
         }
 
-        foreach (DrawingMark mark in drawing.Marks<DrawingMark>())
+        foreach (DrawingMark mark in tiling.Drawing.Marks<DrawingMark>())
         {
             AssertWithin(tiling.Extent, mark.Bounds);
         }
@@ -226,7 +226,7 @@ public class TilingTests
         PrintSheet[] maps = layout.Arrange(DrawnSkirts.Drawn("default")).TakeWhile(sheet => sheet.Placement is null).ToArray();
 
         double[] squares = maps.SelectMany(map => map.Marks!.Marks<PathMark>(LayerName.TestSquares)).Where(mark => mark.Path.IsClosed).Select(mark => mark.Path.Length.Millimeters / 4).ToArray();
-        Assert.Equal([50, 50.8], squares);
+        Assert.Equal([50, 50.8], squares, (one, other) => Math.Abs(one - other) < 1e-9);
         Assert.True(maps.Length == 1 || paper is "A5" or "card");
         foreach (PrintSheet map in maps)
         {
@@ -366,6 +366,22 @@ public class TilingTests
 
             string[] said = [.. tiling.Print().TakeWhile(sheet => sheet.Placement is null).SelectMany(sheet => sheet.Marks!.Marks<TextMark>()).Select(mark => mark.Text)];
             Assert.All(set.Pieces, piece => Assert.Contains(piece.Name.Text, said));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void Tile_TheBlock_SaysItsTitleOnTheMapAndNotOnTheSheets(string skirt)
+    {
+        Drawing drawing = DrawnSkirts.Drawn(skirt);
+        foreach (string paper in new[] { "A4", "Letter" })
+        {
+            Tiling tiling = SheetLayout.TiledOn(PaperSize.Find(paper)).Tile(drawing);
+            string[] said = [.. tiling.Print().TakeWhile(sheet => sheet.Placement is null).SelectMany(sheet => sheet.Marks!.Marks<TextMark>()).Select(mark => mark.Text)];
+
+            Assert.False(tiling.Drawing.TryFindLayer(LayerName.TitleBlock, out _));
+            Assert.True(tiling.SheetCount <= SheetLayout.TiledOn(PaperSize.Find(paper)).Tile(Drawing.Of("all", "all", drawing.Bounds, drawing.Layers)).SheetCount);
+            Assert.Contains("hip girth", said);
         }
     }
 

@@ -69,6 +69,44 @@ public class SkirtPatternTests
         Assert.Equal(1.5, (set.Find(PanelName.Of("back lining")).Bounds.Bottom - set.Find(PanelName.Back).Bounds.Bottom).Inches, 9);
     }
 
+    [Fact]
+    public void Lining_AsLongAsTheSkirt_SaysSo()
+    {
+        PieceSet set = SkirtPattern.From(Skirt, new SkirtPatternOptions { Lining = LiningChoice.Loose, LiningShorter = Length.Zero });
+
+        Assert.Equal("turn up 1/2 in twice; hangs as long as the skirt", set.Find(PanelName.Of("back lining")).InternalLines.Single(line => line.Kind == InternalLineKind.Fold).Name);
+    }
+
+    // Nothing lies over or under anything where both ends meet.
+    [Fact]
+    public void Waistband_WithoutOverlap_HasTwoEndsAtTheCentreBack()
+    {
+        PatternPiece band = SkirtPattern.From(Skirt, new SkirtPatternOptions { WaistbandOverlap = Length.Zero }).Find(SkirtPattern.Waistband);
+
+        Assert.Equal([SkirtPattern.LastEnd, SkirtPattern.FirstEnd], band.Edges.Select(edge => edge.Name).Where(name => name.Text.Contains("end", StringComparison.Ordinal)));
+        Assert.All(band.Edges, edge => Assert.DoesNotMatch("top|beneath|lap", edge.Name.Text));
+        Assert.Equal(32, band.Panel.FindEdge(EdgeName.Waist).SewnLength.Inches, 6);
+    }
+
+    // Sewn together at the joins, the parts are the band in one: waist 32 and overlap 1.
+    [Fact]
+    public void Waistband_JoinedAtTheSideSeams_IsAsLongAsTheBandInOne()
+    {
+        PieceSet set = SkirtPattern.From(Skirt, new SkirtPatternOptions { WaistbandJoin = WaistbandJoin.SideSeams, Label = Label });
+        double Sewn(PanelName name) => set.Find(name).Panel.FindEdge(EdgeName.Waist).SewnLength.Inches;
+
+        Assert.True(set.Report.Passed, set.Report.ToString());
+        Assert.Equal(33, Sewn(SkirtPattern.FirstWaistband) + Sewn(SkirtPattern.FrontWaistband) + Sewn(SkirtPattern.LastWaistband), 6);
+        Assert.Equal(16, Sewn(SkirtPattern.FrontWaistband), 6);
+        Assert.Equal(8, set.Find(SkirtPattern.FrontWaistband).Panel.Notches.Single().DistanceFromStart.Inches, 6);
+        Assert.Equal(8, set.Find(SkirtPattern.LastWaistband).Panel.Notches.Single().DistanceFromStart.Inches, 6);
+        Assert.DoesNotContain(set.Pieces, piece => piece.Name == SkirtPattern.Waistband);
+        foreach (EdgeName join in new[] { SkirtPattern.FirstJoin, SkirtPattern.LastJoin })
+        {
+            Assert.Equal(2, set.Pieces.Count(piece => piece.Edges.Any(edge => edge.Name == join)));
+        }
+    }
+
     // Common practice, no source: an inch shorter, turned up half an inch twice; in centimetres 2.5, whose half is 1 1/4 cm.
     [Theory]
     [InlineData("32 in", "40 in", UnitsNet.Units.LengthUnit.Inch, "turn up 1/2 in twice; hangs 1 in shorter than the skirt", 25.4)]

@@ -44,6 +44,34 @@ public class LabelTests
         Assert.Equal("label has room", finding.Check);
     }
 
+    // Every measurement that a fitting room takes of one body: far more than one line holds.
+    [Fact]
+    public void WithMeasurements_OfABodyMeasuredWithCare_StandsOnSeveralLines()
+    {
+        BodyMeasurements body = BodyMeasurement.All.Aggregate(BodyMeasurements.In(UnitsNet.Units.LengthUnit.Inch), (one, key) => one.With(key, (key.LeastPlausible + key.MostPlausible) / 2));
+        PieceLabel label = PieceLabel.For("Act 2 skirt").WithMeasurements(body);
+        PatternPiece piece = PatternPiece.From(Skirt.Back).WithLabel(label);
+
+        Assert.True(body.Describe(TapeStep.Eighth).Length > 300);
+        Assert.Equal(body.Describe(TapeStep.Eighth), label.Size);
+        string[] lines = [.. piece.Label!.Lines.Select(line => line.Text)];
+        Assert.All(lines, line => Assert.True(line.Length <= 60, line));
+        Assert.Contains(label.Size!, string.Join(" ", lines));
+        Assert.True(piece.Report.Passed);
+    }
+
+    [Fact]
+    public void WithSize_LongerThanALine_BreaksAfterCommasAndBlanksAndInLongWords()
+    {
+        string[] Lines(string size) => [.. PatternPiece.From(Skirt.Back).WithLabel(PieceLabel.For("Cape").WithSize(size)).Label!.Lines.Skip(2).SkipLast(1).Select(line => line.Text)];
+        string word = new('a', 50);
+
+        Assert.Equal([word + ",", word], Lines(word + ", " + word));
+        Assert.Equal([word, word], Lines(word + " " + word));
+        Assert.Equal([new string('b', 60), "bbb"], Lines(new string('b', 63)));
+        Assert.Throws<ArgumentException>(() => PieceLabel.For("Cape").WithSize(new string('a', 2001)));
+    }
+
     [Fact]
     public void Label_InANarrowUprightPiece_RunsUp()
     {

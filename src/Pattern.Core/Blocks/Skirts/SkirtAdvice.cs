@@ -9,6 +9,7 @@ internal static class SkirtAdvice
 {
     private const int MostDarts = 2;
     private const double MostLeanRad = 25 * Math.PI / 180;
+    private const double MostPegRad = 20 * Math.PI / 180;
     private const double MostTurnBackRad = Math.PI / 180;
     private const double MostHumpMm = 0.5;
 
@@ -20,6 +21,10 @@ internal static class SkirtAdvice
     private static readonly Advice WideDart = Advice.Of("So wide a dart pokes at its apex.", "Split it in two.");
     private static readonly Advice MuchSide = Advice.Of("So much shaping at the side makes a bump over the hip.", "Give more of it to the darts, or to the centre back.");
     private static readonly Advice LeaningSide = Advice.Of("The side seam leans so far at the waist that it stretches in sewing.", "Stay it with tape, and fit it in a toile; where it comes in, give more to the darts.");
+    private static readonly Advice PeggedSeam = Advice.Of(
+        "The seam comes in so steeply at the hem that the joined hem has a sharp corner there, and the turn-up flares to a point.",
+        "Bring the hem in by less, make the skirt longer, or face the hem instead of turning it up.");
+
     private static readonly Advice ForcedTurn = Advice.Of(
         "With darts closed the waistline turns back on itself: its ends, square to centre and side, leave no even curve between them.",
         "Raise the end that it dips before, or lower the other.");
@@ -57,7 +62,19 @@ internal static class SkirtAdvice
             list.Advise(LeaningSide, "lean of the side seam at the waist", place, Rad(leanRad), FindingRelation.AtMost, Rad(MostLeanRad));
         }
 
+        AdviseOnPeg(list, place, "side seam", side.Stretches[0].EndDirection);
+        AdviseOnPeg(list, place, "centre seam", panel.FindEdge(EdgeName.Centre).Stretches[0].StartDirection.Reversed);
         AdviseOnTurns(list, place, waist);
+    }
+
+    // The hem is level: what a seam leans there, the corner is off from square.
+    private static void AdviseOnPeg(CheckList list, string place, string seam, Direction down)
+    {
+        double leanRad = Math.Abs(Direction.Down.TurnRadTo(down));
+        if (leanRad > MostPegRad)
+        {
+            list.Advise(PeggedSeam, "lean of the " + seam + " at the hem", place, Rad(leanRad), FindingRelation.AtMost, Rad(MostPegRad));
+        }
     }
 
     private static void AdviseOnDart(CheckList list, Panel panel, Dart dart, PanelEdge side, SkirtCustoms customs)

@@ -100,6 +100,7 @@ internal sealed class BlockMarks
         string WordFor(Toward way) => panel.WordFor(dart.Name.Edge, way);
         Darts.Add(new PathMark(Line(dart.StartLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel.Name, dart.Name, WordFor(Toward.Start))));
         Darts.Add(new PathMark(Line(dart.EndLeg, dart.Apex), LineRole.DartLeg, MarkFacts.OfDartLeg(panel.Name, dart.Name, WordFor(Toward.End))));
+        Darts.Add(new PathMark(CurvePath.FromLine(dart.PressArrow), LineRole.PressArrow, null, ArrowEnds.End));
         CurvePath cap;
         try
         {

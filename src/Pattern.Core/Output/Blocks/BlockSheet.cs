@@ -66,7 +66,8 @@ internal sealed class BlockSheet
         var warnings = new List<DrawingMark>();
         double sheetTop = top + MarginMm;
         BlockNotes notes = new(_block, _report, _options, _figures, [.. _lines.LeftOut, .. labels.LeftOut()]);
-        double bottom = notes.TitleBlock().Set(left + MarginMm, right - MarginMm, content.BottomMm - BelowMm, titles, squares);
+        TitleBlock foot = notes.TitleBlock();
+        double bottom = foot.Set(left + MarginMm, right - MarginMm, content.BottomMm - BelowMm, titles, squares);
         if (!_report.Passed)
         {
             sheetTop = WarningMarks.Banner(_report, left + MarginMm, right - MarginMm, top, titles) + MarginMm;
@@ -95,7 +96,9 @@ internal sealed class BlockSheet
         Add(layers, LayerName.Names, names);
         Add(layers, LayerName.TestSquares, squares);
         Add(layers, LayerName.TitleBlock, titles);
-        return new Drawing(notes.Title, notes.Description(), sheet, layers.ToArray());
+
+        // What must not be cut says so wherever it is looked at.
+        return new Drawing(notes.Title, notes.Description(), sheet, layers.ToArray()) { Foot = _report.Passed ? foot : null };
     }
 
     private BoundingBox Content()

@@ -17,6 +17,9 @@ internal sealed class DxfBlock
     private const double TypeMm = 4;
     private const double LineSpacing = 1.6;
     private const double FromGrainMm = 6;
+    // Of its length.
+    private const double HeadOfArrow = 0.3;
+
     private const double CrossMm = 5;
 
     // Off the line that words belong to, and off the seam line that it begins at.
@@ -86,6 +89,15 @@ internal sealed class DxfBlock
             }
 
             text.Line(DxfLayers.InternalLines, dart.FoldLine, DxfLayers.FoldColour);
+            if (dart.PressArrow is { } arrow)
+            {
+                Vector2D back = (arrow.Start - arrow.End) * HeadOfArrow;
+                Vector2D aside = arrow.Direction.TurnedLeft.TimesMm(back.LengthMm / 2);
+                Sign(text, arrow);
+                Sign(text, new LineSegment(arrow.End + back + aside, arrow.End));
+                Sign(text, new LineSegment(arrow.End + back - aside, arrow.End));
+            }
+
             foreach (Point2D hole in dart.DrillHoles)
             {
                 text.Point(DxfLayers.DrillHoles, hole);

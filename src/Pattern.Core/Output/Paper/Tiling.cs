@@ -13,8 +13,8 @@ namespace Pattern.Core.Output;
 /// <para>Every sheet draws a window of the same size, and neighbours overlap. To join them each sheet is cut along its left and its upper edge and laid over the one before,
 /// so that the cells fit together without a gap and without a double line. The margins of the drawing itself are not printed: the sheets have their own.</para>
 /// <para>The room to spare is used. Pieces are laid side by side in as many widths as whole sheets make, and of the ways to lay the sheets over them the one with the fewest
-/// sheets that hold anything is taken; of several the one that cuts the fewest words, and then the one that begins at the upper left corner of the pieces. The title block of
-/// pieces is printed on the map.</para>
+/// sheets that hold anything is taken; of several the one that cuts the fewest words, and then the one that begins at the upper left corner of the pieces. The title block
+/// is printed on the map.</para>
 /// </remarks>
 /// <example><code>
 /// Tiling tiling = SheetLayout.TiledOn(PaperSize.Letter).WithOrientation(SheetOrientation.Landscape).Tile(block.Draw());
@@ -46,7 +46,7 @@ public sealed class Tiling
         Sheets = Array.AsReadOnly(_sheets);
     }
 
-    /// <summary>What is parted: of pieces, the drawing in which they are laid out for this paper, without its title block.</summary>
+    /// <summary>What is parted: the drawing, of pieces the one in which they are laid out for this paper, without its title block.</summary>
     public Drawing Drawing { get; }
 
     /// <summary>What the map says of the drawing, or null.</summary>

@@ -172,6 +172,11 @@ internal sealed class DrawnPiece
             }
 
             Darts.Add(Mark(Path(dart.FoldLine), LineRole.Fold));
+            if (dart.PressArrow is { } arrow)
+            {
+                Darts.Add(Mark(Path(arrow), LineRole.PressArrow, null, ArrowEnds.End));
+            }
+
             if (dart.SeamCap is { } cap)
             {
                 Darts.Add(Mark(cap, LineRole.Stitching, MarkFacts.OfDartCap(Piece.Name, onEdges[i].Name, Piece.Panel.WordFor(onEdges[i].Name.Edge, onEdges[i].PressedToward))));

@@ -14,58 +14,89 @@ internal static class SkirtBand
 {
     private const double MarkMm = 6;
 
-    /// <summary>Makes the band; null where no panel has a waist.</summary>
-    internal static PatternPiece? Of(Block block, SkirtPatternOptions options)
+    /// <summary>Makes the band, in one or in its parts; none where no panel has a waist.</summary>
+    internal static IEnumerable<PatternPiece> PartsOf(Block block, SkirtPatternOptions options)
     {
         (Panel Panel, double WaistMm, int Times)[] tops = [.. block.Panels
             .Where(panel => panel.TryFindEdge(EdgeName.Waist, out PanelEdge? edge) && edge!.Role == EdgeRole.Opening)
             .Select(panel => (panel, panel.FindEdge(EdgeName.Waist).SewnLengthMm(), block.TimesOf(panel.Name)))];
         if (tops.Length == 0)
         {
-            return null;
+            yield break;
         }
 
         double waist = tops.Sum(top => top.Times * top.WaistMm);
         double length = waist + options.OverlapMm;
+        bool overlaps = options.OverlapMm > 0;
+        EdgeName begins = overlaps ? SkirtPattern.OverlapEnd : SkirtPattern.FirstEnd;
+        EdgeName ends = overlaps ? SkirtPattern.UnderlapEnd : SkirtPattern.LastEnd;
+        Mark[] marks = [.. Marks(tops)];
+        if (options.WaistbandJoin == WaistbandJoin.SideSeams && SideOf(marks, waist / 4) is { } first && SideOf(marks, waist * 3 / 4) is { } last && first < last)
+        {
+            yield return Part(SkirtPattern.FirstWaistband, options, begins, SkirtPattern.FirstJoin, 0, first, marks);
+            yield return Part(SkirtPattern.FrontWaistband, options, SkirtPattern.FirstJoin, SkirtPattern.LastJoin, first, last, marks);
+            yield return Part(SkirtPattern.LastWaistband, options, SkirtPattern.LastJoin, ends, last, length, marks);
+            yield break;
+        }
+
+        yield return Part(SkirtPattern.Waistband, options, begins, ends, 0, length, marks);
+    }
+
+    // The seam of the skirt that stands nearest to where a body has its side.
+    private static double? SideOf(Mark[] marks, double nearMm)
+        => marks.Where(mark => mark.IsSeam).OrderBy(mark => Math.Abs(mark.At - nearMm)).Select(mark => (double?)mark.At).FirstOrDefault();
+
+    private static PatternPiece Part(PanelName name, SkirtPatternOptions options, EdgeName begins, EdgeName ends, double fromMm, double toMm, Mark[] marks)
+    {
+        double length = toMm - fromMm;
         double width = options.BandMm;
         var corners = new[] { default(Point2D), new Point2D(length, 0), new Point2D(length, 2 * width), new Point2D(0, 2 * width) };
         CurvePath Side(int i) => CurvePath.FromLine(new LineSegment(corners[i], corners[(i + 1) % 4]));
-        PanelBuilder band = Panel.Named(SkirtPattern.Waistband)
+        PanelBuilder band = Panel.Named(name)
             .WithEdge(EdgeName.Waist, EdgeRole.Seam, Side(0))
-            .WithEdge(SkirtPattern.UnderlapEnd, EdgeRole.Seam, Side(1))
+            .WithEdge(ends, EdgeRole.Seam, Side(1))
             .WithEdge(SkirtPattern.InsideEdge, EdgeRole.Seam, Side(2))
-            .WithEdge(SkirtPattern.OverlapEnd, EdgeRole.Seam, Side(3))
+            .WithEdge(begins, EdgeRole.Seam, Side(3))
             .WithGrainline(new LineSegment(new Point2D(0.3 * length, 0.75 * width), new Point2D(0.7 * length, 0.75 * width)));
-        (string Name, double At, int Cuts)[] inside = [.. Marks(tops).Where(mark => mark.At < length)];
-        foreach ((_, double at, int cuts) in inside)
+        Mark[] inside = [.. marks.Where(mark => mark.At > fromMm && mark.At < toMm)];
+        foreach (Mark mark in inside)
         {
-            band = band.WithNotch(EdgeName.Waist, Length.FromMillimeters(at), cuts);
+            band = band.WithNotch(EdgeName.Waist, Length.FromMillimeters(mark.At - fromMm), mark.Cuts);
         }
 
         PatternPiece piece = PatternPiece.From(band.Make())
             .WithAllowance(options.SeamAllowance)
             .WithInternalLine("fold", InternalLineKind.Fold, CurvePath.FromLine(new LineSegment(new Point2D(0, width), new Point2D(length, width))));
-        return inside.Aggregate(piece, (one, mark) => one.WithInternalLine(
-            mark.Name, InternalLineKind.Placement, CurvePath.FromLine(new LineSegment(new Point2D(mark.At, 0), new Point2D(mark.At, Math.Min(MarkMm, width / 2))))));
+        foreach (Mark mark in inside)
+        {
+            var foot = new Point2D(mark.At - fromMm, 0);
+            piece = piece.WithInternalLine(mark.Name, InternalLineKind.Placement, CurvePath.FromLine(new LineSegment(foot, new Point2D(foot.XMm, Math.Min(MarkMm, width / 2)))));
+        }
+
+        return piece;
     }
 
     // Walked from the zip around the body: the panels of one half, and those of the other half back again.
-    private static List<(string Name, double At, int Cuts)> Marks((Panel Panel, double WaistMm, int Times)[] tops)
+    private static List<Mark> Marks((Panel Panel, double WaistMm, int Times)[] tops)
     {
         bool hasCentres = tops.All(top => top.Panel.Edges.Any(edge => edge.Role == EdgeRole.Centre) || top.Times == 2) && tops.Any(top => top.Panel.Edges.Any(edge => edge.Role == EdgeRole.Centre));
         double[] walk = hasCentres
             ? [.. tops.Select(top => top.WaistMm), .. tops.Reverse().Select(top => top.WaistMm)]
             : [.. tops.SelectMany(top => Enumerable.Repeat(top.WaistMm, top.Times))];
-        var marks = new List<(string Name, double At, int Cuts)>();
+        var marks = new List<Mark>();
         double at = 0;
         for (int i = 0; i < walk.Length; i++)
         {
             at += walk[i];
             bool isEnd = i == walk.Length - 1;
             bool isFront = hasCentres && i == tops.Length - 1;
-            marks.Add((isEnd ? hasCentres ? "CB" : "zip" : isFront ? "CF" : hasCentres && tops.Length == 2 ? "side" : "seam", at, isEnd ? 2 : 1));
+            string name = isEnd ? hasCentres ? "CB" : "zip" : isFront ? "CF" : hasCentres && tops.Length == 2 ? "side" : "seam";
+            marks.Add(new Mark(name, at, isEnd ? 2 : 1, !isEnd && !isFront));
         }
 
         return marks;
     }
+
+    /// <summary>Where a seam or a centre of the skirt meets the band.</summary>
+    private readonly record struct Mark(string Name, double At, int Cuts, bool IsSeam);
 }

@@ -22,11 +22,32 @@ public static class SkirtPattern
     /// <summary>The waistband of a skirt.</summary>
     public static PanelName Waistband { get; } = PanelName.Of("waistband");
 
-    /// <summary>The end of the waistband that lies under the other one and carries the button.</summary>
+    /// <summary>The back part of a joined waistband with which it begins.</summary>
+    public static PanelName FirstWaistband { get; } = PanelName.Of("first back waistband");
+
+    /// <summary>The front part of a joined waistband, from join to join.</summary>
+    public static PanelName FrontWaistband { get; } = PanelName.Of("front waistband");
+
+    /// <summary>The back part of a joined waistband that carries the underlap.</summary>
+    public static PanelName LastWaistband { get; } = PanelName.Of("last back waistband");
+
+    /// <summary>Where the first part of a joined waistband is sewn to the front part, over a seam of the skirt.</summary>
+    public static EdgeName FirstJoin { get; } = EdgeName.Of("first side join");
+
+    /// <summary>Where the front part of a joined waistband is sewn to the last part, over a seam of the skirt.</summary>
+    public static EdgeName LastJoin { get; } = EdgeName.Of("last side join");
+
+    /// <summary>The end of the waistband that lies under the other one and carries the button, where it has an overlap.</summary>
     public static EdgeName UnderlapEnd { get; } = EdgeName.Of("underlap end beneath");
 
-    /// <summary>The end of the waistband that lies on top.</summary>
+    /// <summary>The end of the waistband that lies on top, where it has an overlap.</summary>
     public static EdgeName OverlapEnd { get; } = EdgeName.Of("centre back end on top");
+
+    /// <summary>The end with which a waistband without an overlap begins; it meets <see cref="LastEnd"/> at the zip.</summary>
+    public static EdgeName FirstEnd { get; } = EdgeName.Of("first end at the zip");
+
+    /// <summary>The end with which a waistband without an overlap ends.</summary>
+    public static EdgeName LastEnd { get; } = EdgeName.Of("last end at the zip");
 
     /// <summary>The long edge of the waistband that is turned in and sewn down inside.</summary>
     public static EdgeName InsideEdge { get; } = EdgeName.Of("inside");
@@ -68,16 +89,12 @@ public static class SkirtPattern
             pieces.Add(zip.WithStop(piece).Cut(piece.FoldLine is null ? count : count / 2, ClothName.Main));
         }
 
-        if (SkirtBand.Of(block, options) is { } band)
-        {
-            pieces.Add(band.Cut(1, ClothName.Main).Cut(1, ClothName.Interfacing));
-        }
-
+        pieces.AddRange(SkirtBand.PartsOf(block, options).Select(band => band.Cut(1, ClothName.Main).Cut(1, ClothName.Interfacing)));
         if (options.Lining == LiningChoice.Loose)
         {
             double shorter = options.ShorterMm!.Value;
             double hem = options.LiningHemMm!.Value;
-            string words = $"turn up {FiguresOf(hem / 2, block)} twice; hangs {FiguresOf(shorter, block)} shorter than the skirt";
+            string words = $"turn up {FiguresOf(hem / 2, block)} twice; hangs " + (shorter > 0 ? $"{FiguresOf(shorter, block)} shorter than the skirt" : "as long as the skirt");
             foreach (Panel panel in block.Panels.Reverse())
             {
                 PatternPiece shell = Skirt(zip.Marked(Shortened(panel, shorter)), block, zip, options);

@@ -11,6 +11,7 @@ namespace Pattern.Core.Patterns;
 public sealed record SkirtPatternOptions
 {
     private readonly LiningChoice _lining;
+    private readonly WaistbandJoin _waistbandJoin;
 
     /// <summary>The allowance of side seams and waist, and of the waistband.</summary>
     /// <value>Default 1/2 in; 1.2 cm for a body in metric units.</value>
@@ -53,12 +54,20 @@ public sealed record SkirtPatternOptions
         init => GivenBandMm = Guard.Millimetres(value, 10, 200, nameof(WaistbandWidth));
     }
 
-    /// <summary>How much longer the waistband is than the closed waist, to button.</summary>
+    /// <summary>How much longer the waistband is than the closed waist, to button. Nothing: both its ends meet at the centre back, and are named for it.</summary>
     /// <value>Default 1 in; 3 cm for a body in metric units.</value>
     public Length WaistbandOverlap
     {
         get => Length.FromMillimeters(OverlapMm);
         init => GivenOverlapMm = Guard.Millimetres(value, 0, 200, nameof(WaistbandOverlap));
+    }
+
+    /// <summary>Whether the waistband is cut in one or joined.</summary>
+    /// <value>Default <see cref="WaistbandJoin.None"/>.</value>
+    public WaistbandJoin WaistbandJoin
+    {
+        get => _waistbandJoin;
+        init => _waistbandJoin = (WaistbandJoin)Guard.Choice((int)value, 2, nameof(WaistbandJoin));
     }
 
     /// <summary>Whether there are pieces for a lining.</summary>
@@ -91,7 +100,7 @@ public sealed record SkirtPatternOptions
 
     /// <summary>All of it in millimetres, whatever the culture.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"seams {SeamMm:0.##} mm, hem {HemMm:0.##} mm, zip {ZipMm:0.##} mm in {ZipAllowanceMm:0.##} mm, waistband {BandMm:0.##} mm and {OverlapMm:0.##} mm over, lining {Lining}, {(Label is null ? "no label" : "labels")}");
+        $"seams {SeamMm:0.##} mm, hem {HemMm:0.##} mm, zip {ZipMm:0.##} mm in {ZipAllowanceMm:0.##} mm, waistband {BandMm:0.##} mm and {OverlapMm:0.##} mm over{(_waistbandJoin == WaistbandJoin.None ? string.Empty : ", joined at the side seams")}, lining {Lining}, {(Label is null ? "no label" : "labels")}");
 
     internal double SeamMm => GivenSeamMm ?? 12.7;
 

@@ -19,17 +19,62 @@ internal static class LabelSearch
     // Between the label and any line.
     private const double MarginMm = 4;
 
+    private const double FarMm = 10_000;
+
     // The sign for the fold stands this far inside it.
     private const double FoldSignMm = 16;
 
     // The smallest is type of 3.5 mm, whose capitals are 2.5 mm tall: the least usual height of lettering on a drawing (ISO 3098, from memory).
     private static readonly double[] Shrinking = [1, 0.94, 0.88, 0.82, 0.76, 0.7];
 
-    internal static LabelBlock? Place(PatternPiece piece, PieceLabel label)
+    internal static LabelBlock? Place(PatternPiece piece, PieceLabel label) => Place(piece, label, RoomIn(piece));
+
+    /// <summary>The label wholly on one of several sheets of paper: the one on which it is set largest, and of those nearest to the middle of the piece.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="label">What it says.</param>
+    /// <param name="sheets">What each sheet shows, in the coordinates of the piece.</param>
+    internal static LabelBlock? Place(PatternPiece piece, PieceLabel label, IEnumerable<BoundingBox> sheets)
+    {
+        LabelBlock? best = null;
+        Point2D middle = piece.SeamLine.Bounds.Centre;
+        double away = double.PositiveInfinity;
+        foreach (BoundingBox sheet in sheets)
+        {
+            FreeRoom room = RoomIn(piece);
+            TakeAllBut(sheet, room);
+            if (Place(piece, label, room) is not { } found)
+            {
+                continue;
+            }
+
+            double foundAway = found.Bounds.Centre.DistanceMm(middle);
+            double larger = best is null ? 1 : found.Lines[0].SizeMm - best.Lines[0].SizeMm;
+            if (larger > 0 || (larger == 0 && foundAway < away))
+            {
+                (best, away) = (found, foundAway);
+            }
+        }
+
+        return best;
+    }
+
+    // Beyond each border of the sheet nothing is free: one line beside it, as broad as anything can be drawn.
+    private static void TakeAllBut(in BoundingBox sheet, FreeRoom room)
+    {
+        Point2D middle = sheet.Centre;
+        foreach (Direction way in new[] { Direction.Left, Direction.Right, Direction.Up, Direction.Down })
+        {
+            double outMm = (Math.Abs(way.Dot(sheet.UpperRight - sheet.LowerLeft)) / 2) + FarMm;
+            Point2D beside = middle + way.TimesMm(outMm);
+            Vector2D along = way.TurnedLeft.TimesMm(FarMm);
+            room.Take(beside - along, beside + along, FarMm);
+        }
+    }
+
+    private static LabelBlock? Place(PatternPiece piece, PieceLabel label, FreeRoom room)
     {
         string[] all = [.. label.Lines(piece.CuttingLines())];
         string title = piece.Name.Text.ToUpperInvariant();
-        FreeRoom room = RoomIn(piece);
         BoundingBox box = piece.SeamLine.Bounds;
 
         // A line for each thing to say, or two things on a line; in a strip such as a waistband all of them on one below the name, the check beside the name. Type that
@@ -38,7 +83,8 @@ internal static class LabelSearch
         {
             if (onLine == 0)
             {
-                if (Strip(title, string.Join("; ", all), room, piece.SeamLine, box.Centre) is { } strip)
+                // All on one line, or on two in a short strip.
+                if ((Strip(title, [.. Joined(all, all.Length)], room, piece.SeamLine, box.Centre) ?? Strip(title, [.. Joined(all, (all.Length + 1) / 2)], room, piece.SeamLine, box.Centre)) is { } strip)
                 {
                     return strip;
                 }
@@ -67,14 +113,21 @@ internal static class LabelSearch
         return null;
     }
 
-    private static LabelBlock? Strip(string title, string words, FreeRoom room, CurvePath outline, in Point2D near)
+    private static LabelBlock? Strip(string title, string[] words, FreeRoom room, CurvePath outline, in Point2D near)
     {
         foreach (double factor in Shrinking)
         {
             double titleMm = TypeWidths.BoldMm(title, TitleMm * factor) + (TitleMm * factor);
-            double checkMm = Math.Max(ScaleCheckMm, TypeWidths.RegularMm(ScaleCheckWords, LineMm * factor));
-            double width = Math.Max(titleMm + checkMm, TypeWidths.RegularMm(words, LineMm * factor)) + (2 * MarginMm);
-            double height = (factor * (((TypeWidths.Ascent + TypeWidths.Descent) * TitleMm) + (Leading * LineMm))) + (2 * MarginMm);
+            double width = titleMm + Math.Max(ScaleCheckMm, TypeWidths.RegularMm(ScaleCheckWords, LineMm * factor));
+            foreach (string line in words)
+            {
+                width = Math.Max(width, TypeWidths.RegularMm(line, LineMm * factor));
+            }
+
+            width += 2 * MarginMm;
+            double base1 = TypeWidths.Ascent * TitleMm * factor;
+            double below = (TypeWidths.Ascent + TypeWidths.Descent) * TitleMm * factor;
+            double height = below + (words.Length * Leading * LineMm * factor) + (2 * MarginMm);
             Direction? reading = room.TryFind(outline, width, height, near, out BoundingBox place) ? Direction.Right
                 : room.TryFind(outline, height, width, near, out place) ? Direction.Up
                 : null;
@@ -86,17 +139,16 @@ internal static class LabelSearch
             BoundingBox bounds = Inside(place);
             Direction down = right.TurnedRight;
             Point2D first = right == Direction.Right ? new Point2D(bounds.LeftMm, bounds.TopMm) : bounds.LowerLeft;
-            double base1 = TypeWidths.Ascent * TitleMm * factor;
-            double base2 = (factor * (((TypeWidths.Ascent + TypeWidths.Descent) * TitleMm) + (Leading * LineMm))) - (TypeWidths.Descent * LineMm * factor);
-            Point2D check = first + right.TimesMm(titleMm) + down.TimesMm(base1 - BelowWordsMm);
-            LabelLine[] lines =
-            [
-                new(title, first + down.TimesMm(base1), TitleMm * factor),
-                new(words, first + down.TimesMm(base2), LineMm * factor),
-                new(ScaleCheckWords, check, LineMm * factor),
-            ];
+            var lines = new List<LabelLine>(words.Length + 2) { new(title, first + down.TimesMm(base1), TitleMm * factor) };
+            for (int i = 0; i < words.Length; i++)
+            {
+                double depth = below + ((((i + 1) * Leading) - TypeWidths.Descent) * LineMm * factor);
+                lines.Add(new LabelLine(words[i], first + down.TimesMm(depth), LineMm * factor));
+            }
+
+            lines.Add(new LabelLine(ScaleCheckWords, first + right.TimesMm(titleMm) + down.TimesMm(base1 - BelowWordsMm), LineMm * factor));
             Point2D bar = first + right.TimesMm(titleMm) + down.TimesMm(base1 + (TypeWidths.Descent * LineMm * factor));
-            return new LabelBlock(lines, right, new LineSegment(bar, bar + right.TimesMm(ScaleCheckMm)), bounds);
+            return new LabelBlock([.. lines], right, new LineSegment(bar, bar + right.TimesMm(ScaleCheckMm)), bounds);
         }
 
         return null;

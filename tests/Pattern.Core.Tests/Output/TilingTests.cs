@@ -369,6 +369,31 @@ public class TilingTests
         }
     }
 
+    // A check of the scale that is joined of two sheets checks the joining. A sheet shows a whole label in its cell: what is seen of it when all are joined.
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void Tile_ThePiecesOfAnySkirt_KeepALabelAndItsScaleLineOnOneSheet(string skirt)
+    {
+        PieceSet set = SkirtPattern.From(DrawnSkirts.Draft(skirt), new SkirtPatternOptions { Label = PieceLabel.For("Act 2 skirt").ForWhom("Rosalind").WithMeasurements(Bodies.Example) });
+        foreach (string paper in new[] { "A4", "Letter" })
+        {
+            Tiling tiling = SheetLayout.TiledOn(PaperSize.Find(paper)).Tile(set.Draw());
+            DrawingMark[] labels = [.. tiling.Drawing.Marks<DrawingMark>(LayerName.Labels)];
+            TextMark[] titles = [.. labels.OfType<TextMark>().Where(mark => mark.Weight == TextWeight.Bold)];
+            PathMark[] checks = [.. labels.OfType<PathMark>().Where(mark => mark.Path.Length.Millimeters > 49)];
+            BoundingBox CellOf(BoundingBox box) => tiling.Sheets.FirstOrDefault(sheet => sheet.Cell.Contains(box.LowerLeft) && sheet.Cell.Contains(box.UpperRight))?.Cell ?? default;
+
+            Assert.Equal(set.Pieces.Count(piece => piece.Label is not null), titles.Length);
+            Assert.Equal(titles.Length, checks.Length);
+            foreach (TextMark title in titles.Where(title => title.Text.Contains("FRONT", StringComparison.Ordinal) || title.Text.Contains("BACK", StringComparison.Ordinal)))
+            {
+                BoundingBox cell = CellOf(title.Bounds);
+                Assert.True(cell != default, $"{paper}: {title.Text} at {title.Bounds}");
+                Assert.Contains(checks, check => cell.Contains(check.Bounds.LowerLeft) && cell.Contains(check.Bounds.UpperRight));
+            }
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Skirts))]
     public void Tile_TheBlock_SaysItsTitleOnTheMapAndNotOnTheSheets(string skirt)

@@ -6,7 +6,7 @@ using Pattern.Core.Geometry;
 namespace Pattern.Core.Output;
 
 /// <summary>Looks for the way to lay sheets over a drawing that takes the fewest of them.</summary>
-/// <remarks>Its work has a bound: 100 grids for each paper and, of pieces, 9 more for each of up to 12 widths, and 100 for the best of those.</remarks>
+/// <remarks>Its work has a bound: 100 grids for each paper and, of pieces, 9 more for each of up to 12 widths, 100 for the best of those, and one drawing more for its labels.</remarks>
 internal sealed class TilingSearch
 {
     private const int MostSheets = 2500;
@@ -33,20 +33,43 @@ internal sealed class TilingSearch
     internal Found Find(Drawing drawing)
     {
         Found best = Over(drawing);
-        if (drawing.Pieces is { } pieces && TryFindWidth(pieces, best.Sheets, out double widthMm))
+        if (drawing.Pieces is not { } pieces)
         {
-            // The words that were missing from the outlines may cost a sheet again.
-            Found other = Over(pieces.Draw(widthMm));
-            best = other.Sheets < best.Sheets ? other : best;
+            return best;
         }
 
-        return best;
+        double drawnMm = pieces.WidthMm;
+        if (TryFindWidth(pieces, best.Sheets, out double widthMm))
+        {
+            // The words that were missing from the outlines may cost a sheet again.
+            Found other = Over(pieces.Draw(widthMm, []));
+            (best, drawnMm) = other.Sheets < best.Sheets ? (other, widthMm) : (best, drawnMm);
+        }
+
+        return WithLabelsOnOneSheet(best, pieces, drawnMm);
     }
+
+    // What two sheets would show of a label, one of them shows where its piece has room for that: the sheets stay as they lie.
+    private static Found WithLabelsOnOneSheet(in Found found, IPieceLayout pieces, double widthMm)
+    {
+        TileGrid grid = found.Grid;
+        bool[] printed = found.Cells;
+        BoundingBox[] sheets = [.. Enumerable.Range(0, printed.Length).Where(i => printed[i]).Select(i => grid.Cell(i / grid.Columns, i % grid.Columns))];
+        Drawing shown = Shown(pieces.Draw(widthMm, sheets));
+        var ink = new Inked(shown);
+        bool[] cells = ink.Cells(grid);
+        int count = cells.Count(inked => inked);
+        BoundingBox all = grid.Window(0, 0).Union(grid.Window(grid.Rows - 1, grid.Columns - 1));
+        bool holds = all.Contains(ink.Bounds.LowerLeft) && all.Contains(ink.Bounds.UpperRight);
+        return holds && count <= found.Sheets ? new Found(shown, found.Paper, grid, cells, ink, count, ink.CutWords(grid), found.Foot) : found;
+    }
+
+    // The map says what the title block does.
+    private static Drawing Shown(Drawing drawing) => drawing.Foot is null ? drawing : drawing.Without(LayerName.TitleBlock, LayerName.TestSquares);
 
     private Found Over(Drawing drawing)
     {
-        // The map says what the title block does.
-        Drawing shown = drawing.Foot is null ? drawing : drawing.Without(LayerName.TitleBlock, LayerName.TestSquares);
+        Drawing shown = Shown(drawing);
         var ink = new Inked(shown);
         Found? best = null;
         foreach (PaperSize paper in _papers)

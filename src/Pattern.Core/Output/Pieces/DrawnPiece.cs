@@ -33,7 +33,8 @@ internal sealed class DrawnPiece
     /// <param name="piece">The piece.</param>
     /// <param name="leftMm">Where its left end stands.</param>
     /// <param name="topMm">Where its upper end stands.</param>
-    internal DrawnPiece(PatternPiece piece, double leftMm, double topMm)
+    /// <param name="sheets">What sheets of paper show of the drawing; none where it lies on one.</param>
+    internal DrawnPiece(PatternPiece piece, double leftMm, double topMm, IReadOnlyList<BoundingBox> sheets)
     {
         Piece = piece;
         _right = RightOf(piece);
@@ -53,7 +54,7 @@ internal sealed class DrawnPiece
         Grainlines.Add(Mark(Path(piece.Grainline), LineRole.Grain, null, ArrowEnds.Both));
         if (piece.Label is { } label)
         {
-            AddLabel(label);
+            AddLabel(OnOneSheet(label, sheets));
         }
     }
 
@@ -202,6 +203,17 @@ internal sealed class DrawnPiece
             Notches.Add(cut.LengthMm > 0 ? Mark(Path(cut), LineRole.Notch) : new PointMark(_place.Apply(cut.Start), NotchDotMm, Ink.Strong));
         }
     }
+
+    // Where it would lie across sheets and another place of the piece does not, it stands there.
+    private LabelBlock OnOneSheet(LabelBlock label, IReadOnlyList<BoundingBox> sheets)
+    {
+        Transform2D back = _place.Inverted();
+        BoundingBox[] onPiece = [.. sheets.Where(sheet => sheet.Overlaps(Bounds)).Select(sheet => BoundingBox.Around(back.Apply(sheet.LowerLeft), back.Apply(sheet.UpperRight)))];
+        bool isWhole = onPiece.Length == 0 || Array.Exists(onPiece, sheet => sheet.Contains(label.Bounds.LowerLeft) && sheet.Contains(label.Bounds.UpperRight));
+        return isWhole || LabelSearch.Place(Piece, Piece.LabelText!, onPiece) is not { } other || IsOnItsHead(other) ? label : other;
+    }
+
+    private bool IsOnItsHead(LabelBlock label) => Math.Abs(label.Reading.AngleRad + _right.AngleRad) > (Math.PI / 2) + BiasMargin;
 
     private void AddLabel(LabelBlock label)
     {

@@ -27,20 +27,23 @@ internal sealed class PieceSheet : IPieceLayout
         _options = options;
     }
 
-    internal Drawing Draw() => Draw(_options.SheetWidthMm - (2 * MarginMm));
+    /// <inheritdoc/>
+    public double WidthMm => _options.SheetWidthMm - (2 * MarginMm);
+
+    internal Drawing Draw() => Draw(WidthMm, []);
 
     /// <inheritdoc/>
     public Drawing Outline(double widthMm)
     {
-        List<DrawnPiece> drawn = SideBySide(widthMm, out BoundingBox content);
+        List<DrawnPiece> drawn = SideBySide(widthMm, [], out BoundingBox content);
         DrawingMark[] marks = [.. drawn.SelectMany(piece => piece.All).SelectMany(of => of)];
         return new Drawing("pieces", "pieces", content, [new DrawingLayer(LayerName.CutLines, marks)]);
     }
 
     /// <inheritdoc/>
-    public Drawing Draw(double widthMm)
+    public Drawing Draw(double widthMm, IReadOnlyList<BoundingBox> sheets)
     {
-        List<DrawnPiece> drawn = SideBySide(widthMm, out BoundingBox content);
+        List<DrawnPiece> drawn = SideBySide(widthMm, sheets, out BoundingBox content);
         double left = content.LeftMm;
         double right = Math.Max(content.RightMm, left + TitleBlock.LeastWidthMm);
 
@@ -96,7 +99,7 @@ internal sealed class PieceSheet : IPieceLayout
         : TapeStep.Millimeter;
 
     // In the order of the set, each as far up as there is room for it, and there as far left.
-    private List<DrawnPiece> SideBySide(double widthMm, out BoundingBox content)
+    private List<DrawnPiece> SideBySide(double widthMm, IReadOnlyList<BoundingBox> sheets, out BoundingBox content)
     {
         var room = new RoomBelow(widthMm, BetweenMm);
         var drawn = new List<DrawnPiece>(_pieces.Pieces.Count);
@@ -105,7 +108,7 @@ internal sealed class PieceSheet : IPieceLayout
         {
             (double width, double height) = DrawnPiece.SizeMm(piece);
             Point2D upperLeft = room.Take(width, height);
-            var placed = new DrawnPiece(piece, upperLeft.XMm, upperLeft.YMm);
+            var placed = new DrawnPiece(piece, upperLeft.XMm, upperLeft.YMm, sheets);
             drawn.Add(placed);
             content = content.Union(placed.Bounds);
         }

@@ -173,7 +173,7 @@ public class BlockTests
 
         Assert.Same(method, catalogue.Find("half apron"));
         Assert.Same(BuiltInMethods.Skirt, catalogue.Find("skirt block"));
-        Assert.StartsWith("PC4108", Assert.Throws<ArgumentException>(() => catalogue.With(method)).Message);
+        Assert.StartsWith("PC4110", Assert.Throws<ArgumentException>(() => catalogue.With(method)).Message);
         Assert.Equal(DiagnosticCode.MethodUnknown, Assert.Throws<ConstructionException>(() => MethodCatalogue.BuiltIn.Find("half apron")).Code);
     }
 

@@ -74,32 +74,32 @@ public class ShapingCsvTests
     }
 
     [Theory]
-    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4,1\n6,1/2,1,1 1/4,1", "PC5006", "line 4, column 1 (difference)")]
-    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4,1\n\n8.0,1/2,1,1 1/4,1", "PC5007", "line 5, column 1 (difference)")]
-    [InlineData("# unit: in\n" + Header + "8,wide,1,1 1/4,1", "PC5003", "line 3, column 2 (back_wider)")]
-    [InlineData("# unit: in\n" + Header + "8,,1,1 1/4,1", "PC5003", "line 3, column 2 (back_wider)")]
-    [InlineData("# unit: in\n" + Header + "8,1/2,1,1/0,1", "PC5003", "line 3, column 4 (back_dart)")]
-    [InlineData("# unit: in\n" + Header + "8,1/2,-1,1 1/4,1", "PC5004", "line 3, column 3 (front_dart)")]
-    [InlineData("# unit: in\n" + Header + "800,1/2,1,1 1/4,1", "PC5005", "line 3, column 1 (difference)")]
-    [InlineData("# unit: in\nback_wider,difference,front_dart,back_dart,front_drop\n1/2,8,1,1 1/4,1\n1/2,7,1,1 1/4,1", "PC5006", "line 4, column 2 (difference)")]
-    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4", "PC5017", "4 figures on line 3")]
-    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4,1,", "PC5017", "6 figures on line 3")]
-    [InlineData("# unit: in\ndifference,back_wider,front_dart,back_dart\n8,1/2,1,1 1/4", "PC5016", "line 2: front_drop")]
-    [InlineData("# unit: in\ndifference,back_wider,front_dart,back_dart,drop\n8,1/2,1,1 1/4,1", "PC5014", "line 2, column 5 (drop)")]
-    [InlineData("# unit: in\ndifference;back_wider;front_dart;back_dart;front_drop\n8;1/2;1;1 1/4;1", "PC5014", "line 2, column 1")]
-    [InlineData("# unit: in\ndifference,back_wider,front_dart,back_dart,front_drop,difference\n", "PC5015", "line 2, column 6 (difference)")]
-    [InlineData("# unit: in\n8,1/2,1,1 1/4,1", "PC5014", "line 2, column 1 (8)")]
-    [InlineData("# unit: in\n" + Header, "PC5001", "no rows")]
-    [InlineData("", "PC5001", "no rows")]
-    [InlineData("# colour: blue\n", "PC5010", "line 1: colour")]
-    [InlineData("# unit: furlong\n", "PC5011", "line 1: unit is \"furlong\"")]
-    [InlineData("\n# lookup: closest\n", "PC5011", "line 2: lookup is \"closest\"")]
-    [InlineData("# outside: ignore\n", "PC5011", "line 1: outside is \"ignore\"")]
-    [InlineData("# name:\n", "PC5011", "line 1: name")]
-    [InlineData("# unit: in\n# unit: cm\n", "PC5012", "line 2: unit")]
-    [InlineData(Header + "# unit: in\n8,1/2,1,1 1/4,1", "PC5013", "line 2: unit")]
-    [InlineData(Header + "8,1/2,1,1 1/4,1", "PC5018", "line 2")]
-    [InlineData("# unit: in\n" + Header + "8,\"1/2,1,1 1/4,1", "PC5019", "line 3, column 2")]
+    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4,1\n6,1/2,1,1 1/4,1", "PC5007", "line 4, column 1 (difference)")]
+    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4,1\n\n8.0,1/2,1,1 1/4,1", "PC5008", "line 5, column 1 (difference)")]
+    [InlineData("# unit: in\n" + Header + "8,wide,1,1 1/4,1", "PC5004", "line 3, column 2 (back_wider)")]
+    [InlineData("# unit: in\n" + Header + "8,,1,1 1/4,1", "PC5004", "line 3, column 2 (back_wider)")]
+    [InlineData("# unit: in\n" + Header + "8,1/2,1,1/0,1", "PC5004", "line 3, column 4 (back_dart)")]
+    [InlineData("# unit: in\n" + Header + "8,1/2,-1,1 1/4,1", "PC5005", "line 3, column 3 (front_dart)")]
+    [InlineData("# unit: in\n" + Header + "800,1/2,1,1 1/4,1", "PC5006", "line 3, column 1 (difference)")]
+    [InlineData("# unit: in\nback_wider,difference,front_dart,back_dart,front_drop\n1/2,8,1,1 1/4,1\n1/2,7,1,1 1/4,1", "PC5007", "line 4, column 2 (difference)")]
+    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4", "PC5108", "4 figures on line 3")]
+    [InlineData("# unit: in\n" + Header + "8,1/2,1,1 1/4,1,", "PC5108", "6 figures on line 3")]
+    [InlineData("# unit: in\ndifference,back_wider,front_dart,back_dart\n8,1/2,1,1 1/4", "PC5107", "line 2: front_drop")]
+    [InlineData("# unit: in\ndifference,back_wider,front_dart,back_dart,drop\n8,1/2,1,1 1/4,1", "PC5105", "line 2, column 5 (drop)")]
+    [InlineData("# unit: in\ndifference;back_wider;front_dart;back_dart;front_drop\n8;1/2;1;1 1/4;1", "PC5105", "line 2, column 1")]
+    [InlineData("# unit: in\ndifference,back_wider,front_dart,back_dart,front_drop,difference\n", "PC5106", "line 2, column 6 (difference)")]
+    [InlineData("# unit: in\n8,1/2,1,1 1/4,1", "PC5105", "line 2, column 1 (8)")]
+    [InlineData("# unit: in\n" + Header, "PC5002", "no rows")]
+    [InlineData("", "PC5002", "no rows")]
+    [InlineData("# colour: blue\n", "PC5101", "line 1: colour")]
+    [InlineData("# unit: furlong\n", "PC5102", "line 1: unit is \"furlong\"")]
+    [InlineData("\n# lookup: closest\n", "PC5102", "line 2: lookup is \"closest\"")]
+    [InlineData("# outside: ignore\n", "PC5102", "line 1: outside is \"ignore\"")]
+    [InlineData("# name:\n", "PC5102", "line 1: name")]
+    [InlineData("# unit: in\n# unit: cm\n", "PC5103", "line 2: unit")]
+    [InlineData(Header + "# unit: in\n8,1/2,1,1 1/4,1", "PC5104", "line 2: unit")]
+    [InlineData(Header + "8,1/2,1,1 1/4,1", "PC5109", "line 2")]
+    [InlineData("# unit: in\n" + Header + "8,\"1/2,1,1 1/4,1", "PC5110", "line 3, column 2")]
     public void FromCsv_WrongText_NamesCodeLineAndColumn(string text, string code, string place)
     {
         var error = Assert.Throws<FormatException>(() => ShapingTable.FromCsv(text));
@@ -138,10 +138,10 @@ public class ShapingCsvTests
     {
         string rows = string.Concat(Enumerable.Range(0, 1001).Select(i => FormattableString.Invariant($"{i / 100.0},0,1,1,0\n")));
 
-        Assert.Contains("PC5020", Assert.Throws<FormatException>(() => ShapingTable.FromCsv("# unit: cm\n" + Header + rows)).Message);
-        Assert.Contains("PC5020", Assert.Throws<FormatException>(() => ShapingTable.FromCsv(new string('#', (1024 * 1024) + 1))).Message);
-        Assert.Contains("PC5011", Assert.Throws<FormatException>(() => ShapingTable.FromCsv("# name: " + new string('n', 101) + "\n# unit: cm\n" + Header + "20,1,2,3,2")).Message);
-        Assert.Contains("PC5020", Assert.Throws<ArgumentException>(() => ShapingTable.FromCsv(Plain).Named(new string('n', 101))).Message);
+        Assert.Contains("PC5111", Assert.Throws<FormatException>(() => ShapingTable.FromCsv("# unit: cm\n" + Header + rows)).Message);
+        Assert.Contains("PC5111", Assert.Throws<FormatException>(() => ShapingTable.FromCsv(new string('#', (1024 * 1024) + 1))).Message);
+        Assert.Contains("PC5102", Assert.Throws<FormatException>(() => ShapingTable.FromCsv("# name: " + new string('n', 101) + "\n# unit: cm\n" + Header + "20,1,2,3,2")).Message);
+        Assert.Contains("PC5111", Assert.Throws<ArgumentException>(() => ShapingTable.FromCsv(Plain).Named(new string('n', 101))).Message);
         Assert.Equal(1000, ShapingTable.FromCsv("# unit: cm\n" + Header + rows.Substring(0, rows.TrimEnd('\n').LastIndexOf('\n'))).Rows.Count);
     }
 

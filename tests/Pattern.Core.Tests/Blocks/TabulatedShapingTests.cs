@@ -153,12 +153,12 @@ public class TabulatedShapingTests
     }
 
     [Theory]
-    [InlineData("12", "1", "1", "1", "1", "PC5007", "row 4, column 1 (difference)")]
-    [InlineData("10", "1", "1", "1", "1", "PC5006", "row 4, column 1 (difference)")]
-    [InlineData("13", "1", "-1", "1", "1", "PC5004", "row 4, column 3 (front_dart)")]
-    [InlineData("13", "1", "1", "-1/64", "1", "PC5004", "row 4, column 4 (back_dart)")]
-    [InlineData("13", "1", "1", "1", "60 cm", "PC5005", "row 4, column 5 (front_drop)")]
-    [InlineData("3 m", "1", "1", "1", "1", "PC5005", "row 4, column 1 (difference)")]
+    [InlineData("12", "1", "1", "1", "1", "PC5008", "row 4, column 1 (difference)")]
+    [InlineData("10", "1", "1", "1", "1", "PC5007", "row 4, column 1 (difference)")]
+    [InlineData("13", "1", "-1", "1", "1", "PC5005", "row 4, column 3 (front_dart)")]
+    [InlineData("13", "1", "1", "-1/64", "1", "PC5005", "row 4, column 4 (back_dart)")]
+    [InlineData("13", "1", "1", "1", "60 cm", "PC5006", "row 4, column 5 (front_drop)")]
+    [InlineData("3 m", "1", "1", "1", "1", "PC5006", "row 4, column 1 (difference)")]
     public void Row_WrongFigure_NamesRowAndColumn(string difference, string backWider, string frontDart, string backDart, string frontDrop, string code, string place)
     {
         var error = Assert.Throws<ArgumentException>(() => Table.Row(difference, backWider, frontDart, backDart, frontDrop));
@@ -172,7 +172,7 @@ public class TabulatedShapingTests
     {
         var error = Assert.Throws<FormatException>(() => Table.Row("13", "1", "1,5", "1", "1"));
 
-        Assert.StartsWith("PC5003", error.Message);
+        Assert.StartsWith("PC5004", error.Message);
         Assert.Contains("row 4, column 3 (front_dart)", error.Message);
         Assert.Contains("at character 2", error.Message);
     }

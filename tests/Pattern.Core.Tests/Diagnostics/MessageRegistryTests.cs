@@ -1,7 +1,9 @@
 using System;
 using System.Linq;
+using System.Reflection;
 using System.Text.RegularExpressions;
 using Pattern.Core.Diagnostics;
+using Pattern.Core.Tests.Conventions;
 
 namespace Pattern.Core.Tests.Diagnostics;
 
@@ -43,6 +45,40 @@ public class MessageRegistryTests
         Assert.InRange(text.Count(c => c == '\u2660' || char.IsSurrogate(c)), 0, 200);
         Assert.InRange(text.Length, 0, template.Length + 250);
         Assert.DoesNotContain('\uFFFD', System.Text.Encoding.UTF8.GetString(System.Text.Encoding.UTF8.GetBytes(text)));
+    }
+
+    // As they are declared: the order of the numbers, so that the next free one is seen at the end of its family.
+    [Fact]
+    public void Codes_StandInTheOrderOfTheirNumbersInBothFiles()
+    {
+        DiagnosticCode[] declared = [.. typeof(DiagnosticCode).GetFields(BindingFlags.Public | BindingFlags.Static).Select(field => (DiagnosticCode)field.GetValue(null)!)];
+
+        Assert.Equal(declared.OrderBy(code => (int)code), declared);
+        Assert.Equal(declared, MessageRegistry.Codes);
+    }
+
+    [Fact]
+    public void Codes_OfAFamily_CountFromItsFirstWithoutAHole()
+        => Assert.All(Enum.GetValues<DiagnosticCode>().GroupBy(code => (int)code / 100), family => Assert.Equal(Enumerable.Range((family.Key * 100) + 1, family.Count()), family.Select(code => (int)code)));
+
+    // A heading is a comment of its own, such as "// 21xx: darts.", above the first code of the family; the list in the summary has the same words.
+    [Fact]
+    public void Codes_OfAFamily_StandUnderItsHeading()
+    {
+        string[] families = [.. Enum.GetValues<DiagnosticCode>().GroupBy(code => (int)code / 100).Select(family => $"{family.Key:00}xx: {family.First()}")];
+        string source = Repository.Read("src/Pattern.Core/Diagnostics/DiagnosticCode.cs");
+        string messages = Repository.Read("src/Pattern.Core/Diagnostics/MessageRegistry.cs");
+
+        string[] heads = [.. Regex.Matches(source, @"^    // (\d\dxx): ([^\n]+)\.\s+(?:///[^\n]*\s+)+(\w+) = ", RegexOptions.Multiline).Select(match => match.Groups[1].Value + ": " + match.Groups[3].Value)];
+        string[] messageHeads = [.. Regex.Matches(messages, @"^        // (\d\dxx): ([^\n]+)\.\s+\[DiagnosticCode\.(\w+)\]", RegexOptions.Multiline).Select(match => match.Groups[1].Value + ": " + match.Groups[3].Value)];
+        string[] words = [.. Regex.Matches(source, @"^    // (\d\dxx: [^\n]+)\.\s*$", RegexOptions.Multiline).Select(match => match.Groups[1].Value)];
+        string[] messageWords = [.. Regex.Matches(messages, @"^        // (\d\dxx: [^\n]+)\.\s*$", RegexOptions.Multiline).Select(match => match.Groups[1].Value)];
+        string[] listed = [.. Regex.Matches(source, @"<description>(\d\dxx: [^<]+)</description>").Select(match => match.Groups[1].Value)];
+
+        Assert.Equal(families, heads);
+        Assert.Equal(families, messageHeads);
+        Assert.Equal(words, listed);
+        Assert.Equal(words, messageWords);
     }
 
     [Fact]

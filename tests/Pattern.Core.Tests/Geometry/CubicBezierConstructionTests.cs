@@ -138,7 +138,7 @@ public class CubicBezierConstructionTests
         Assert.Equal(P(250, -200), hip.End);
         Assert.Equal(0, hip.CurvaturePerMm(0), 1e-15);
         ArgumentException error = Assert.Throws<ArgumentException>(() => CubicBezier.TangentTo(P(225, 12), side, P(251, -200)));
-        Assert.StartsWith("PC3019", error.Message);
+        Assert.StartsWith("PC3010", error.Message);
     }
 
     [Theory]

@@ -53,7 +53,7 @@ public class CurvePathConstructionTests
     {
         ArgumentException error = Assert.Throws<ArgumentException>(() => CurvePath.Through([P(0, 0), P(1, 0), P(1, 0)]));
 
-        Assert.StartsWith("PC3020", error.Message);
+        Assert.StartsWith("PC3011", error.Message);
         Assert.Throws<ArgumentOutOfRangeException>(() => CurvePath.Through([P(0, 0)]));
     }
 

@@ -63,7 +63,7 @@ public class CurvePathTests
 
         ArgumentException error = Assert.Throws<ArgumentException>(() => CurvePath.FromSegments([first, second]));
 
-        Assert.StartsWith("PC3007", error.Message);
+        Assert.StartsWith("PC3104", error.Message);
     }
 
     [Fact]

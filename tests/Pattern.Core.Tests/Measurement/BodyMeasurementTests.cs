@@ -135,7 +135,7 @@ public class BodyMeasurementTests
         Length least = Length.FromCentimeters(1);
         Length most = Length.FromCentimeters(2);
 
-        Assert.StartsWith("PC1026", Assert.Throws<ArgumentException>(() => BodyMeasurement.Define("Waist Girth", MeasurementKind.Girth, least, most)).Message);
+        Assert.StartsWith("PC1106", Assert.Throws<ArgumentException>(() => BodyMeasurement.Define("Waist Girth", MeasurementKind.Girth, least, most)).Message);
         Assert.Throws<ArgumentException>(() => BodyMeasurement.Define(" ", MeasurementKind.Girth, least, most));
         Assert.Throws<ArgumentOutOfRangeException>(() => BodyMeasurement.Define("x", (MeasurementKind)9, least, most));
         Assert.Throws<ArgumentOutOfRangeException>(() => BodyMeasurement.Define("x", MeasurementKind.Girth, most, least));

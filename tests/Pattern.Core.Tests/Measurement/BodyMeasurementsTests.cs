@@ -57,7 +57,7 @@ public class BodyMeasurementsTests
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => BodyMeasurements.In(unit).With(BodyMeasurement.WaistGirth, text));
 
-        Assert.Contains("PC1022: waist girth is ", error.Message);
+        Assert.Contains("PC1103: waist girth is ", error.Message);
         Assert.Contains("Did you mean " + suggested + "?", error.Message);
     }
 

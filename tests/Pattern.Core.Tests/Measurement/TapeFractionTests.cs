@@ -63,9 +63,9 @@ public class TapeFractionTests
     [Fact]
     public void Parse_MetricOrTooFine_IsRefused()
     {
-        Assert.StartsWith("PC1031", Assert.Throws<FormatException>(() => TapeFraction.Parse("4 cm")).Message);
+        Assert.StartsWith("PC1011", Assert.Throws<FormatException>(() => TapeFraction.Parse("4 cm")).Message);
         Assert.StartsWith("PC1005", Assert.Throws<FormatException>(() => TapeFraction.Parse("1 2")).Message);
-        Assert.StartsWith("PC1030", Assert.Throws<OverflowException>(() => TapeFraction.Parse("0.12345678901234567")).Message);
+        Assert.StartsWith("PC1010", Assert.Throws<OverflowException>(() => TapeFraction.Parse("0.12345678901234567")).Message);
         Assert.Throws<ArgumentNullException>(() => TapeFraction.Parse(null!));
     }
 
@@ -74,7 +74,7 @@ public class TapeFractionTests
     public void Parse_OfTenDecimals_IsExactAndOfElevenRefused()
     {
         Assert.Equal(TapeFraction.FromParts(1, 1024), TapeFraction.Parse("0.0009765625"));
-        Assert.StartsWith("PC1030", Assert.Throws<OverflowException>(() => TapeFraction.Parse("0.00048828125")).Message);
+        Assert.StartsWith("PC1010", Assert.Throws<OverflowException>(() => TapeFraction.Parse("0.00048828125")).Message);
     }
 
     [Fact]

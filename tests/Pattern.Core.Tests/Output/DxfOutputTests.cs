@@ -335,7 +335,7 @@ public class DxfOutputTests
     {
         var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => DxfPieces.Skirt.ToDxf(new DxfOptions { Unit = unit }));
 
-        Assert.Contains("PC7200", refusal.Message);
+        Assert.Contains("PC7201", refusal.Message);
         Assert.Throws<ArgumentOutOfRangeException>(() => SamplePieces.Skirt.Draw().ToDxf(new DrawingDxfOptions { Unit = unit }));
     }
 
@@ -355,7 +355,7 @@ public class DxfOutputTests
     [Fact]
     public void ToDxf_WithoutPieces_IsRefused()
     {
-        Assert.Contains("PC6014", Assert.Throws<ArgumentException>(() => Array.Empty<PatternPiece>().ToDxf()).Message);
+        Assert.Contains("PC6101", Assert.Throws<ArgumentException>(() => Array.Empty<PatternPiece>().ToDxf()).Message);
         Assert.Throws<ArgumentNullException>(() => ((PatternPiece[])null!).ToDxf());
         Assert.Throws<ArgumentNullException>(() => ((PatternPiece)null!).ToDxf());
         Assert.Throws<ArgumentNullException>(() => ((Drawing)null!).ToDxf());

@@ -33,7 +33,7 @@ public sealed class OutputFolderTests : IDisposable
 
         IOException refusal = Assert.Throws<IOException>(() => OutputFolder.At(_folder).With("a.txt", "new").With("b.txt", "new").With("c.txt", "new").Save());
 
-        Assert.Contains("PC7005", refusal.Message);
+        Assert.Contains("PC7006", refusal.Message);
         Assert.Contains("b.txt", refusal.Message);
         Assert.Equal("old", File.ReadAllText(Path.Combine(_folder, "a.txt")));
         Assert.Equal(["a.txt", "b.txt"], Directory.GetFileSystemEntries(_folder).Select(Path.GetFileName).OrderBy(name => name, StringComparer.Ordinal));
@@ -134,7 +134,7 @@ public sealed class OutputFolderTests : IDisposable
 
         ArgumentException refusal = Assert.Throws<ArgumentException>(() => DrawnSkirts.Draft("default").Draw().SaveSvg(target));
 
-        Assert.Contains("PC7006", refusal.Message);
+        Assert.Contains("PC7004", refusal.Message);
         Assert.Empty(Directory.GetFileSystemEntries(_folder));
     }
 
@@ -152,7 +152,7 @@ public sealed class OutputFolderTests : IDisposable
     [Theory]
     [InlineData("skirt\0")]
     [InlineData("nul")]
-    public void At_NoFolderCanHaveThatPath_Refuses(string name) => Assert.Contains("PC7006", Assert.Throws<ArgumentException>(() => OutputFolder.At(Path.Combine(_folder, name))).Message);
+    public void At_NoFolderCanHaveThatPath_Refuses(string name) => Assert.Contains("PC7004", Assert.Throws<ArgumentException>(() => OutputFolder.At(Path.Combine(_folder, name))).Message);
 
     [Fact]
     public void Save_ThroughALink_WritesWhatItPointsTo()

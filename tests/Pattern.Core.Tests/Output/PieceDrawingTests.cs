@@ -230,7 +230,7 @@ public class PieceDrawingTests
     }
 
     [Fact]
-    public void Draw_NoPieces_IsRefused() => Assert.Contains("PC6014", Assert.Throws<ArgumentException>(() => PieceSet.Of().Draw()).Message);
+    public void Draw_NoPieces_IsRefused() => Assert.Contains("PC6101", Assert.Throws<ArgumentException>(() => PieceSet.Of().Draw()).Message);
 
     [Fact]
     public void SheetWidth_OutsideItsRange_IsRefused()

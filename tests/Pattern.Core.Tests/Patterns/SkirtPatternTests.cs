@@ -244,7 +244,7 @@ public class SkirtPatternTests
 
     [Fact]
     public void PieceSet_WithTwoPiecesOfOneName_IsRefused()
-        => Assert.Contains("PC6010", Assert.Throws<ArgumentException>(() => PieceSet.Of(PatternPiece.From(Skirt.Back), PatternPiece.From(Skirt.Back))).Message);
+        => Assert.Contains("PC6102", Assert.Throws<ArgumentException>(() => PieceSet.Of(PatternPiece.From(Skirt.Back), PatternPiece.From(Skirt.Back))).Message);
 
     [Fact]
     public void PieceSet_AskedForAPieceItLacks_NamesThoseItHas()

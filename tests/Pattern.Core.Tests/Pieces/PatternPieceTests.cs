@@ -115,7 +115,7 @@ public class PatternPieceTests
     {
         string message = Assert.Throws<System.ArgumentException>(() => PieceLabel.For(text)).Message;
 
-        Assert.Contains("PC6007", message);
+        Assert.Contains("PC6009", message);
         Assert.Contains(named, message);
     }
 

@@ -41,7 +41,7 @@ public class TrialTests
 
         Assert.Equal((TrialOutcome.Refused, DiagnosticCode.BodyMeasurementMissing), (trial.Outcome, trial.Code));
         Assert.Null(trial.Block);
-        Assert.StartsWith("PC1024", trial.Reason);
+        Assert.StartsWith("PC1105", trial.Reason);
     }
 
     [Fact]

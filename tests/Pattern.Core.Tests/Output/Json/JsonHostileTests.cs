@@ -272,7 +272,7 @@ public class JsonHostileTests
 
         Assert.Equal((3, 17, "/colour"), (fault.Line, fault.Column, fault.Path));
         Assert.Equal(
-            "PC7305: A property is not known: at /colour (line 3, column 17) there is \"colour\"; allowed is format, version, unit, body, method, panels, pieces. Look at its spelling, or leave it out.",
+            "PC7306: A property is not known: at /colour (line 3, column 17) there is \"colour\"; allowed is format, version, unit, body, method, panels, pieces. Look at its spelling, or leave it out.",
             fault.Message);
     }
 

@@ -155,7 +155,7 @@ public class OneSweepTests
     {
         Movable sweep = Movable.OneSweep(Waist, Right);
 
-        Assert.Contains("PC2117", Assert.Throws<ArgumentException>(() => TruingPlan.Empty.MayMove(sweep, Movable.Handles(Waist, Mm(10)))).Message, StringComparison.Ordinal);
+        Assert.Contains("PC2310", Assert.Throws<ArgumentException>(() => TruingPlan.Empty.MayMove(sweep, Movable.Handles(Waist, Mm(10)))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => TruingPlan.Empty.MayMove(Movable.Legs(Waist.Dart(1), Mm(10))).MayMove(sweep));
         Assert.Throws<ArgumentException>(() => TruingPlan.Empty.MayMove(sweep, Movable.OneSweep(Waist, Right)));
         Assert.Throws<ArgumentOutOfRangeException>(() => Movable.OneSweep(Waist, UnitsNet.Angle.FromDegrees(91)));

@@ -71,20 +71,23 @@ internal static class LabelSearch
         }
     }
 
+    // A piece too small for all of it says its name and how it is cut: whose it is, the other pieces say too.
     private static LabelBlock? Place(PatternPiece piece, PieceLabel label, FreeRoom room)
+        => Place(piece, [.. label.Lines(piece.CuttingLines())], room) ?? Place(piece, [.. piece.CuttingLines()], room);
+
+    private static LabelBlock? Place(PatternPiece piece, string[] all, FreeRoom room)
     {
-        string[] all = [.. label.Lines(piece.CuttingLines())];
         string title = piece.Name.Text.ToUpperInvariant();
         BoundingBox box = piece.SeamLine.Bounds;
 
         // A line for each thing to say, or two things on a line; in a strip such as a waistband all of them on one below the name, the check beside the name. Type that
         // stays large comes before short lines; what fits nowhere else has all of it on one line and the check below.
-        foreach (int onLine in new[] { 1, 2, 0, all.Length })
+        foreach (int onLine in new[] { 1, 2, 0, Math.Max(1, all.Length) })
         {
             if (onLine == 0)
             {
                 // All on one line, or on two in a short strip.
-                if ((Strip(title, [.. Joined(all, all.Length)], room, piece.SeamLine, box.Centre) ?? Strip(title, [.. Joined(all, (all.Length + 1) / 2)], room, piece.SeamLine, box.Centre)) is { } strip)
+                if ((Strip(title, [.. Joined(all, Math.Max(1, all.Length))], room, piece.SeamLine, box.Centre) ?? Strip(title, [.. Joined(all, Math.Max(1, (all.Length + 1) / 2))], room, piece.SeamLine, box.Centre)) is { } strip)
                 {
                     return strip;
                 }

@@ -9,6 +9,7 @@ using Pattern.Core.Measurement;
 namespace Pattern.Core.Pieces;
 
 /// <summary>What is printed on a piece besides its own name and how often it is cut. Immutable: every method returns a new label.</summary>
+/// <remarks>A piece that is too small for all of it says its name and how it is cut.</remarks>
 /// <example><code>
 /// PieceLabel label = PieceLabel.For("Act 2 skirt").ForWhom("Rosalind").WithMeasurements(body, TapeStep.Quarter).Dated(new DateTime(2026, 3, 14));
 /// </code></example>

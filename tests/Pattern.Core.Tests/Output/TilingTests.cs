@@ -407,8 +407,17 @@ public class TilingTests
             Assert.False(tiling.Drawing.TryFindLayer(LayerName.TitleBlock, out _));
             Assert.True(tiling.SheetCount <= SheetLayout.TiledOn(PaperSize.Find(paper)).Tile(Drawing.Of("all", "all", drawing.Bounds, drawing.Layers)).SheetCount);
             Assert.Contains("hip girth", said);
+            Assert.All(tiling.Print().TakeWhile(sheet => sheet.Placement is null), sheet =>
+            {
+                TextMark[] words = [.. sheet.Marks!.Marks<TextMark>(LayerName.SheetMap)];
+                Assert.All(words, one => Assert.All(words, other => Assert.True(one == other || !Inner(one.Bounds).Overlaps(Inner(other.Bounds)), $"{paper}: {one.Text} over {other.Text}")));
+            });
         }
     }
+
+    // A line of type may touch the next.
+    private static BoundingBox Inner(BoundingBox box)
+        => BoundingBox.Around(Point2D.FromMillimeters(box.Left.Millimeters + 0.1, box.Bottom.Millimeters + 0.9), Point2D.FromMillimeters(box.Right.Millimeters - 0.1, box.Top.Millimeters - 0.9));
 
     public static TheoryData<string> Skirts => DrawnSkirts.Names;
 

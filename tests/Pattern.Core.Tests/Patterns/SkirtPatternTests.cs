@@ -69,6 +69,19 @@ public class SkirtPatternTests
         Assert.Equal(1.5, (set.Find(PanelName.Of("back lining")).Bounds.Bottom - set.Find(PanelName.Back).Bounds.Bottom).Inches, 9);
     }
 
+    // The quarters of a small waist are short: their bands say their name and how they are cut.
+    [Theory]
+    [InlineData("24", "34")]
+    [InlineData("22", "40")]
+    [InlineData("21", "23")]
+    public void Waistband_JoinedForASmallWaist_HasLabelsWithRoom(string waist, string hip)
+    {
+        PieceSet set = SkirtPattern.From(SkirtBlock.For(Bodies.Inches(waist, hip)).Draft(), new SkirtPatternOptions { WaistbandJoin = WaistbandJoin.SideSeams, Label = Label });
+
+        Assert.True(set.Report.Passed, set.Report.ToString());
+        Assert.All(set.Pieces, piece => Assert.Contains(piece.Label!.Lines, line => line.Text.Contains("cut ", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Lining_AsLongAsTheSkirt_SaysSo()
     {

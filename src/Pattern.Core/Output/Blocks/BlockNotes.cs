@@ -2,6 +2,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using Pattern.Core.Blocks;
+using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 
@@ -75,7 +76,7 @@ internal sealed class BlockNotes
         .. BlockRows.Measurements(_block, _figures),
         .. BlockRows.Settings(_block, _figures),
         .. _block.Method.Readings.SelectMany(reading => Reading(reading.Key, reading.Value)),
-        .. BlockRows.Darts(_block, _figures),
+        .. BlockRows.Darts(_block, Fine),
     ];
 
     private IEnumerable<(string Label, string Value)> Reading(string purpose, TableReading reading)
@@ -83,7 +84,11 @@ internal sealed class BlockNotes
         yield return (purpose, reading.Describe(_figures.Usual));
         foreach (WorkedLength figure in reading.Figures)
         {
-            yield return (figure.Name ?? string.Empty, _figures.Near(figure.ValueMm));
+            WorkedLength said = BlockRows.Said(figure);
+            yield return (said.Name ?? string.Empty, Fine.Near(said.ValueMm));
         }
     }
+
+    // Dart figures as finely as the steps print them.
+    private TapeFigures Fine => new(Step.FineEnough(_figures.Usual), TapeStyle.Typographic);
 }

@@ -258,13 +258,22 @@ internal sealed class MapSheets
         }
 
         column.Space(1);
+
+        // A method names its settings as it likes: values stand clear of the longest name.
+        double tab = TabMm;
+        foreach ((string label, string _) in foot.Rows)
+        {
+            tab = Math.Max(tab, TextMark.WidthOfMm(label, TextMm, TextWeight.Regular) + TextMm);
+        }
+
+        tab = Math.Min(tab, widthMm / 2);
         foreach ((string label, string value) in foot.Rows)
         {
-            column.WriteRow(label, value, TabMm, TextMm, TextWeight.Regular, Ink.Strong);
+            column.WriteRow(label, value, tab, TextMm, TextWeight.Regular, Ink.Strong);
         }
 
         column.Space(0.8);
-        column.WriteRow(foot.Verdict.Label, foot.Verdict.Value, TabMm, TextMm, TextWeight.Bold, foot.VerdictInk);
+        column.WriteRow(foot.Verdict.Label, foot.Verdict.Value, tab, TextMm, TextWeight.Bold, foot.VerdictInk);
         return column.BottomMm;
     }
 

@@ -83,8 +83,7 @@ public static class StepsOutput
             Heading(text, char.ToUpperInvariant(reading.Key[0]) + reading.Key.Substring(1) + ": " + OneLine(reading.Value.Describe(tape)));
             foreach (WorkedLength length in reading.Value.Figures)
             {
-                // What comes out negative is said as the opposite that it was worked from, where that has a name.
-                WorkedLength figure = length is { Operation: WorkedOperation.Product, Factor: -1, First: { Name: not null } opposite } ? opposite : length;
+                WorkedLength figure = BlockRows.Said(length);
                 named.WorkOut(figure, (name, working) => Row(text, name, working));
                 if (figure.First is null)
                 {

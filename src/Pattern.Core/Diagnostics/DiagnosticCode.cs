@@ -358,71 +358,68 @@ public enum DiagnosticCode
     /// <summary>A line was drawn under a name that is taken.</summary>
     LineDrawnTwice = 4004,
 
-    /// <summary>A hand measure was stated under a name that is taken.</summary>
-    MeasureStatedTwice = 4005,
-
     /// <summary>A reason was given before any step.</summary>
-    NoStepYet = 4006,
+    NoStepYet = 4005,
 
     /// <summary>The places in a sentence are not those of its words.</summary>
-    NoteWordsWrong = 4007,
+    NoteWordsWrong = 4006,
 
     /// <summary>A distance to measure off is negative.</summary>
-    DistanceNegative = 4008,
+    DistanceNegative = 4007,
 
     /// <summary>Two landmarks that should lie apart lie at one place.</summary>
-    PointsCoincide = 4009,
+    PointsCoincide = 4008,
 
     /// <summary>A side does not tell two places apart.</summary>
-    SideUndecided = 4010,
+    SideUndecided = 4009,
 
     /// <summary>A landmark inside a line does not say which way to measure along it.</summary>
-    WayUndecided = 4011,
+    WayUndecided = 4010,
 
     /// <summary>What was measured off does not meet its line.</summary>
-    LineNotMet = 4012,
+    LineNotMet = 4011,
 
     /// <summary>A distance is longer than what is left of its line.</summary>
-    DistanceOffLine = 4013,
+    DistanceOffLine = 4012,
 
     /// <summary>A landmark does not lie on its line.</summary>
-    LandmarkOffLine = 4014,
+    LandmarkOffLine = 4013,
 
     /// <summary>A landmark is no end of the line that is to go on.</summary>
-    LandmarkNoEnd = 4015,
+    LandmarkNoEnd = 4014,
 
     /// <summary>A line does not go on as far as was asked.</summary>
-    CurveEnds = 4016,
+    CurveEnds = 4015,
 
     /// <summary>Two circles of a compass do not cross.</summary>
-    CompassDoesNotReach = 4017,
+    CompassDoesNotReach = 4016,
 
     /// <summary>Two lines do not cross.</summary>
-    LinesDoNotCross = 4018,
+    LinesDoNotCross = 4017,
 
     /// <summary>Two lines cross more than once.</summary>
-    CrossingUndecided = 4019,
+    CrossingUndecided = 4018,
 
     /// <summary>A hip curve would begin and end at one level.</summary>
-    HipCurveLevel = 4020,
+    HipCurveLevel = 4019,
 
     /// <summary>A mirror line is not straight.</summary>
-    MirrorNotStraight = 4021,
+    MirrorNotStraight = 4020,
 
     /// <summary>A dart has no intake or no length.</summary>
-    DartWithoutSize = 4022,
+    DartWithoutSize = 4021,
 
     /// <summary>Half the intake of a dart lies beyond the end of its line.</summary>
-    DartOffLine = 4023,
+    DartOffLine = 4022,
 
     /// <summary>A dart stands on another line.</summary>
-    DartOnOtherLine = 4024,
+    DartOnOtherLine = 4023,
 
     /// <summary>A line does not begin where the outline has come to.</summary>
-    LineNotNext = 4025,
+    LineNotNext = 4024,
 
     /// <summary>A traced outline does not come back to its start.</summary>
-    OutlineNotClosed = 4026,
+    OutlineNotClosed = 4025,
 
     // 41xx: methods, settings and blocks.
 

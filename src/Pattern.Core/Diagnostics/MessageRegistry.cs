@@ -139,7 +139,6 @@ internal static class MessageRegistry
         [DiagnosticCode.LandmarkMarkedTwice] = (Severity.Error, "{0} is marked already, at {1}. Give the new landmark another name."),
         [DiagnosticCode.LineNotDrawn] = (Severity.Error, "No line {0} was drawn on this sheet. Look at the sheet's lines for those that were."),
         [DiagnosticCode.LineDrawnTwice] = (Severity.Error, "The {0} is drawn already, from {1} to {2}. Give the new line another name."),
-        [DiagnosticCode.MeasureStatedTwice] = (Severity.Error, "The measure {0} is stated already. Give the new one another name."),
         [DiagnosticCode.NoStepYet] = (Severity.Error, "There is no step to give a reason for. Draw first, then say why."),
         [DiagnosticCode.NoteWordsWrong] = (Severity.Error, "\"{0}\" needs a place {{0}}, {{1}} and so on for each of its {1} words, and no other braces. Write the sentence with these places."),
         [DiagnosticCode.DistanceNegative] = (Severity.Error, "{0} cannot be measured off from {1}; allowed is 0 or more. Measure the other way."),

@@ -31,7 +31,6 @@ public sealed partial class DraftingSheet
     // The way by which each landmark was reached, in radians; not a number where it was just marked.
     private readonly List<double> _reachedRad = new(28);
     private readonly TapeStep? _tape;
-    private List<WorkedLength>? _measures;
     private bool _isFinished;
 
     /// <summary>Lays out an empty sheet on which every distance is measured off exactly.</summary>
@@ -60,9 +59,6 @@ public sealed partial class DraftingSheet
 
     /// <summary>The steps taken so far, in drafting order.</summary>
     public IReadOnlyList<Step> Steps => _steps;
-
-    /// <summary>The measures of the hand draft that the method stated, in order.</summary>
-    public IReadOnlyList<WorkedLength> HandMeasures => _measures is null ? [] : _measures;
 
     /// <summary>Returns the landmark of that name.</summary>
     /// <exception cref="ConstructionException">No such landmark was drawn.</exception>
@@ -108,27 +104,6 @@ public sealed partial class DraftingSheet
 
     /// <summary>Keeps the curve that the last step draws again, so that its guide points can be printed.</summary>
     internal void Redraws(RedrawnCurve curve) => _steps[_steps.Count - 1] = _steps[_steps.Count - 1].Redrawing(curve);
-
-    /// <summary>States a measure of the hand draft under its name: what truing starts from, and what rounding to a tape is held against.</summary>
-    /// <param name="measure">The measure; it needs a name of its own.</param>
-    /// <exception cref="System.ArgumentException">The measure has no name.</exception>
-    /// <exception cref="ConstructionException">A measure of that name was stated before.</exception>
-    public WorkedLength State(WorkedLength measure)
-    {
-        string name = Guard.Name(Guard.NotNull(measure, nameof(measure)).Name ?? string.Empty, nameof(measure));
-        RefuseFinished();
-        _measures ??= new(4);
-        foreach (WorkedLength stated in _measures)
-        {
-            if (stated.Name == name)
-            {
-                throw Refuse(DiagnosticCode.MeasureStatedTwice, "stating a measure", name, measure.ValueMm, stated.ValueMm, name);
-            }
-        }
-
-        _measures.Add(measure);
-        return measure;
-    }
 
     private static void RefuseWrongPlaces(string template, int words)
     {

@@ -28,7 +28,6 @@ internal static class Compass
         double* y = stackalloc double[4];
         double* square = stackalloc double[7];
         double* other = stackalloc double[7];
-        double* roots = stackalloc double[Polynomial.MostDegree + 2];
         x[0] = (b.X0 - centre.XMm) * unit;
         y[0] = (b.Y0 - centre.YMm) * unit;
         x[1] = (b.X1 - centre.XMm) * unit;
@@ -51,8 +50,8 @@ internal static class Compass
         // What rounding of the coordinates does to the squared distance.
         double magnitude = Math.Max(b.MagnitudeMm, Math.Max(Math.Abs(centre.XMm), Math.Abs(centre.YMm))) * unit;
         double zero = 32 * Raw.Epsilon * (largest + magnitude);
-        int count = Polynomial.RootsInUnit(square, 2 * degree, zero, roots);
-        for (int i = 0; i < count; i++)
+        BernsteinRoots roots = BernsteinRoots.Find(square, 2 * degree, zero);
+        for (int i = 0; i < roots.Count; i++)
         {
             found.Add(new PathLocation(index, roots[i], segment.PointAtRaw(roots[i]), radiusMm));
         }

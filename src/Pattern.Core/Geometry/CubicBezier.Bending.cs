@@ -84,21 +84,17 @@ public readonly partial struct CubicBezier
             left[i] -= 3 * right[i];
         }
 
-        double* candidates = stackalloc double[10];
-        int count = Polynomial.RootsInUnit(left, 5, 0, candidates);
-        candidates[count++] = 0;
-        candidates[count++] = 1;
+        BernsteinRoots extrema = BernsteinRoots.Find(left, 5, 0);
         Hodograph roots = Hodograph.Of(this);
-        candidates[count++] = Raw.Clamp(roots.Along1, 0, 1);
-        candidates[count++] = Raw.Clamp(roots.Along2, 0, 1);
         double most = 0;
-        for (int i = 0; i < count; i++)
+        for (int i = -4; i < extrema.Count; i++)
         {
-            double curvature = Math.Abs(CurvaturePerMm(candidates[i]));
+            double candidate = i switch { -4 => 0, -3 => 1, -2 => Raw.Clamp(roots.Along1, 0, 1), -1 => Raw.Clamp(roots.Along2, 0, 1), _ => extrema[i] };
+            double curvature = Math.Abs(CurvaturePerMm(candidate));
             if (curvature > most)
             {
                 most = curvature;
-                t = candidates[i];
+                t = candidate;
             }
         }
 

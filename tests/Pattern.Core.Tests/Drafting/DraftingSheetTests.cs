@@ -361,14 +361,6 @@ public class DraftingSheetTests
         Assert.Empty(step.Marked);
     }
 
-    [Fact]
-    public void State_AHandMeasure_IsKeptByName()
-    {
-        _sheet.State(WorkedLength.Drawn("closed waist", Length.FromMillimeters(700)));
-        Assert.Equal(700, _sheet.HandMeasures.Single(m => m.Name == "closed waist").Value.Millimeters);
-        Assert.Empty(_sheet.Steps);
-    }
-
     /// <summary>The length of a path by Simpson's rule on its own points: no code of the library's lengths.</summary>
     internal static double Quadrature(CurvePath path)
     {

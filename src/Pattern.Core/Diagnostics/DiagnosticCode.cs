@@ -590,6 +590,9 @@ public enum DiagnosticCode
     /// <summary>A text to be printed on a piece is too long for a line.</summary>
     TextTooLong = 6010,
 
+    /// <summary>A facing finds no room on its panel.</summary>
+    FacingWithoutRoom = 6011,
+
     // 61xx: sets of pieces, and cloth.
 
     /// <summary>A drawing or a file was asked for without pieces.</summary>

@@ -223,6 +223,7 @@ internal static class MessageRegistry
         [DiagnosticCode.NothingToUnfold] = (Severity.Error, "Piece {0} has no edge on the fold, so it cannot be unfolded. Say which edge lies on the fold first."),
         [DiagnosticCode.TextNotPrintable] = (Severity.Error, "{0} has a character at {1} that cannot be printed on a piece: {2}. Leave it out, and use one call for each line."),
         [DiagnosticCode.TextTooLong] = (Severity.Error, "{0} has {1} characters; a line on a piece holds {2}. Write it shorter, or in two lines."),
+        [DiagnosticCode.FacingWithoutRoom] = (Severity.Error, "The {0} of {1} has no room for a facing {2} wide. Make it narrower, and face an edge without darts between two others."),
 
         // 61xx: sets of pieces, and cloth.
         [DiagnosticCode.NoPieces] = (Severity.Error, "There are 0 pieces to draw; a drawing or file holds 1 or more. Pass the pieces."),

@@ -24,9 +24,26 @@ public sealed class PieceSet
     /// <summary>What to cut, piece by piece and cloth by cloth. A piece that is not cut from anything is not on it.</summary>
     public IReadOnlyList<CutListRow> CutList => [.. _pieces.SelectMany(piece => piece.Cuts.Select(cut => new CutListRow(piece, cut)))];
 
-    /// <summary>The proof of all pieces, one after the other.</summary>
+    /// <summary>The proof of all pieces, one after the other, and of each facing against what it faces.</summary>
     /// <exception cref="ConstructionException">A cut line cannot be drawn.</exception>
-    public CheckReport Report => new([.. _pieces.SelectMany(piece => piece.Report.Findings)]);
+    public CheckReport Report => new([.. _pieces.SelectMany(piece => piece.Report.Findings), .. FacingFindings()]);
+
+    private IReadOnlyList<Finding> FacingFindings()
+    {
+        var list = new CheckList();
+        foreach (PatternPiece piece in _pieces)
+        {
+            foreach (PanelEdge edge in piece.Half.Edges)
+            {
+                if (edge.StretchesRaw.Length == 1 && Array.Find(_pieces, other => PieceFacing.IsOf(other.Half, piece.Half.Name, edge.Name)) is { } facing)
+                {
+                    PieceFacing.Check(list, facing.Half, piece.Half, edge.Name);
+                }
+            }
+        }
+
+        return list.ToReport().Findings;
+    }
 
     /// <summary>Makes a set.</summary>
     /// <exception cref="ArgumentException">Two pieces have the same name.</exception>

@@ -8,6 +8,7 @@ using Pattern.Core.Output;
 using Pattern.Core.Panels;
 using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
+using Pattern.Core.Styling;
 using Pattern.Core.Tests.Blocks;
 using Pattern.Core.Tests.Output;
 using UnitsNet;
@@ -81,6 +82,62 @@ public class SkirtPatternTests
         Assert.True(set.Report.Passed, set.Report.ToString());
         Assert.All(set.Pieces, piece => Assert.Contains(piece.Label!.Lines, line => line.Text.Contains("cut ", StringComparison.Ordinal)));
     }
+
+    // The hem of an A-line is an arc between straight ends: the facing has its shape, and ends 2 in inside it, measured square to it.
+    [Theory]
+    [InlineData("32", "40")]
+    [InlineData("24", "34")]
+    [InlineData("29 1/2", "39 3/4")]
+    [InlineData("52", "60")]
+    public void Facings_OfAnALine_HaveTheShapeOfItsHemAndTwoInchesOfDepth(string waist, string hip)
+    {
+        Block aLine = SkirtBlock.For(Bodies.Inches(waist, hip)).Draft().ALine();
+
+        PieceSet turned = SkirtPattern.From(aLine);
+        PieceSet faced = SkirtPattern.From(aLine, new SkirtPatternOptions { Hem = HemFinish.FacedWhereCurved, Label = Label });
+
+        Assert.DoesNotContain(turned.Pieces, piece => piece.Name.Text.Contains("facing", StringComparison.Ordinal));
+        Assert.True(faced.Report.Passed, faced.Report.ToString());
+        Assert.DoesNotContain(faced.Report.Advice, finding => finding.Check.Contains("turned up", StringComparison.Ordinal));
+        foreach (Panel panel in aLine.Panels)
+        {
+            PatternPiece facing = faced.Find(PanelName.Of(panel.Name + " hem facing"));
+            PatternPiece skirt = faced.Find(panel.Name);
+            CurvePath hem = panel.FindEdge(EdgeName.Hem).Stretches[0];
+            CurvePath own = facing.Panel.FindEdge(EdgeName.Hem).Stretches[0];
+            Assert.Equal(hem.Length.Millimeters, own.Length.Millimeters, 6);
+            Assert.All(own.PointsAtEqualLengths(50), point => Assert.True(hem.ClosestTo(point).Distance.Millimeters < 1e-6));
+            Assert.All(facing.Panel.FindEdge(EdgeName.Of("inner")).Stretches[0].PointsAtEqualLengths(50), point => Assert.Equal(50.8, hem.ClosestTo(point).Distance.Millimeters, 0.02));
+            Assert.Equal(12.7, skirt.FindEdge(EdgeName.Hem).Allowance.Millimeters, 9);
+            Assert.Equal(skirt.FoldLine is null, facing.FoldLine is null);
+            Assert.Equal(skirt.Cuts.Select(cut => cut.Count), facing.Cuts.Select(cut => cut.Count));
+        }
+
+        Assert.Equal(3 * aLine.Panels.Count, faced.Report.Findings.Count(finding => finding.Check.StartsWith("facing ", StringComparison.Ordinal)));
+    }
+
+    // A level hem turns up flat: nothing to face.
+    [Fact]
+    public void Facings_OfAPlainSkirt_AreNone()
+        => Assert.Equal(3, SkirtPattern.From(Skirt, new SkirtPatternOptions { Hem = HemFinish.FacedWhereCurved }).Pieces.Count);
+
+    // A facing that was drawn again elsewhere, or for another hem, is found out.
+    [Fact]
+    public void Facing_OfAnotherHem_FailsItsCheck()
+    {
+        PieceSet one = SkirtPattern.From(SkirtBlock.For(Bodies.Inches("32", "40")).Draft().ALine(), new SkirtPatternOptions { Hem = HemFinish.FacedWhereCurved });
+        PieceSet other = SkirtPattern.From(SkirtBlock.For(Bodies.Inches("32", "41")).Draft().ALine(), new SkirtPatternOptions { Hem = HemFinish.FacedWhereCurved });
+
+        PieceSet mixed = one.With(other.Find(PanelName.Of("front hem facing")));
+
+        Assert.Contains(mixed.Report.Failures, finding => finding.Check == "facing along the edge that it faces");
+    }
+
+    [Fact]
+    public void Facing_DeeperThanThePanel_IsRefused()
+        => Assert.Equal(
+            DiagnosticCode.FacingWithoutRoom,
+            Assert.Throws<ConstructionException>(() => PatternPiece.From(Quad((0, 100), (40, 100), (40, 0), (0, 0))).FacingOf(Quad((0, 100), (40, 100), (40, 0), (0, 0)).Edges[0].Name, Length.FromMillimeters(200))).Code);
 
     [Fact]
     public void Lining_AsLongAsTheSkirt_SaysSo()

@@ -77,18 +77,23 @@ public static class SkirtPattern
         options = options.FilledFor(TapeStep.For(block.Body.Unit).IsMetric, hand.Depths.Levels.UpperHipMm);
         var zip = new SkirtZip(block, options.ZipMm, block.Designs.Count == 0 ? hand.Depths.Levels.LowerHipMm : null);
         var pieces = new List<PatternPiece>();
+        var facings = new List<PatternPiece>();
         foreach (Panel panel in block.Panels.Reverse())
         {
-            PatternPiece piece = Skirt(zip.Marked(panel), block, zip, options);
+            EdgeName[] faced = options.FacedHemsOf(panel);
+            PatternPiece piece = Skirt(zip.Marked(WithSeamsFor(faced, panel)), block, zip, options);
             if (block.Designs.Count == 0)
             {
                 piece = WithLevels(piece, hand.Depths.Levels);
             }
 
             int count = block.TimesOf(panel.Name);
-            pieces.Add(zip.WithStop(piece).Cut(piece.FoldLine is null ? count : count / 2, ClothName.Main));
+            count = piece.FoldLine is null ? count : count / 2;
+            pieces.Add(zip.WithStop(piece).Cut(count, ClothName.Main));
+            facings.AddRange(faced.Select(hem => piece.FacingOf(hem, options.HemFacingDepth).Cut(count, ClothName.Main)));
         }
 
+        pieces.AddRange(facings);
         pieces.AddRange(SkirtBand.PartsOf(block, options).Select(band => band.Cut(1, ClothName.Main).Cut(1, ClothName.Interfacing)));
         if (options.Lining == LiningChoice.Loose)
         {
@@ -148,6 +153,12 @@ public static class SkirtPattern
 
         return piece;
     }
+
+    // A hem that is faced is sewn to its facing like any seam.
+    private static Panel WithSeamsFor(EdgeName[] faced, Panel panel) => faced.Length == 0 ? panel : new Panel(
+        panel.Name,
+        [.. panel.Edges.Select(edge => Array.IndexOf(faced, edge.Name) < 0 ? edge : new PanelEdge(edge.Name, EdgeRole.Seam, edge.StretchesRaw[0]))],
+        panel.Features);
 
     private static bool IsOnFold(Panel panel, PanelEdge edge, SkirtZip zip) => edge.Role == EdgeRole.Centre && !zip.Takes(panel, edge) && edge.StretchesRaw is [{ SegmentsRaw: [{ Kind: PathSegmentKind.Line }] }];
 

@@ -12,6 +12,7 @@ public sealed record SkirtPatternOptions
 {
     private readonly LiningChoice _lining;
     private readonly WaistbandJoin _waistbandJoin;
+    private readonly HemFinish _hem;
 
     /// <summary>The allowance of side seams and waist, and of the waistband.</summary>
     /// <value>Default 1/2 in; 1.2 cm for a body in metric units.</value>
@@ -28,6 +29,22 @@ public sealed record SkirtPatternOptions
     {
         get => Length.FromMillimeters(HemMm);
         init => GivenHemMm = Guard.Millimetres(value, 0, 200, nameof(HemAllowance));
+    }
+
+    /// <summary>How hems are finished.</summary>
+    /// <value>Default <see cref="HemFinish.TurnedUp"/>.</value>
+    public HemFinish Hem
+    {
+        get => _hem;
+        init => _hem = (HemFinish)Guard.Choice((int)value, 2, nameof(Hem));
+    }
+
+    /// <summary>How wide a hem facing is.</summary>
+    /// <value>Default 2 in; 5 cm for a body in metric units.</value>
+    public Length HemFacingDepth
+    {
+        get => Length.FromMillimeters(GivenFacingMm ?? (IsMetric ? 50 : 50.8));
+        init => GivenFacingMm = Guard.Millimetres(value, 10, 300, nameof(HemFacingDepth));
     }
 
     /// <summary>The allowance of the centre back, which takes the zip.</summary>
@@ -100,7 +117,7 @@ public sealed record SkirtPatternOptions
 
     /// <summary>All of it in millimetres, whatever the culture.</summary>
     public override string ToString() => FormattableString.Invariant(
-        $"seams {SeamMm:0.##} mm, hem {HemMm:0.##} mm, zip {ZipMm:0.##} mm in {ZipAllowanceMm:0.##} mm, waistband {BandMm:0.##} mm and {OverlapMm:0.##} mm over{(_waistbandJoin == WaistbandJoin.None ? string.Empty : ", joined at the side seams")}, lining {Lining}, {(Label is null ? "no label" : "labels")}");
+        $"seams {SeamMm:0.##} mm, hem {HemMm:0.##} mm, zip {ZipMm:0.##} mm in {ZipAllowanceMm:0.##} mm, waistband {BandMm:0.##} mm and {OverlapMm:0.##} mm over{(_waistbandJoin == WaistbandJoin.None ? string.Empty : ", joined at the side seams")}{(_hem == HemFinish.TurnedUp ? string.Empty : ", curved hems faced")}, lining {Lining}, {(Label is null ? "no label" : "labels")}");
 
     internal double SeamMm => GivenSeamMm ?? 12.7;
 
@@ -120,11 +137,25 @@ public sealed record SkirtPatternOptions
     internal Length HemOf(PanelEdge hem)
     {
         const double ALittleRad = 35 * Math.PI / 180;
-        double turns = hem.StretchesRaw.Sum(stretch => stretch.SegmentsRaw.Sum(segment => Math.Abs(segment.TurningRad)));
+        double turns = TurnsRad(hem);
         return GivenHemMm is not null || turns == 0 ? HemAllowance
             : turns <= ALittleRad ? Length.FromMillimeters(IsMetric ? 25 : 25.4)
             : Length.FromMillimeters(IsMetric ? 10 : 9.525);
     }
+
+    /// <summary>The hems of a panel that are faced: those that turn so much that the usual turn-up would not lie flat within 2 mm.</summary>
+    internal EdgeName[] FacedHemsOf(Panel panel)
+    {
+        // Folded back, an edge that turns is too full by twice the depth times the angle that it turns by.
+        const double FullnessMm = 2;
+        return _hem != HemFinish.FacedWhereCurved ? [] : [.. panel.Edges
+            .Where(edge => edge.Role == EdgeRole.Hem && edge.StretchesRaw.Length == 1 && 2 * HemMm * TurnsRad(edge) > FullnessMm)
+            .Select(edge => edge.Name)];
+    }
+
+    private static double TurnsRad(PanelEdge edge) => edge.StretchesRaw.Sum(stretch => stretch.SegmentsRaw.Sum(segment => Math.Abs(segment.TurningRad)));
+
+    private double? GivenFacingMm { get; init; }
 
     private bool IsMetric { get; init; }
 

@@ -1,4 +1,4 @@
-#:project ../../src/Pattern.Core/Pattern.Core.csproj
+#:project methods/Pattern.Core.Samples.Methods.csproj
 #:property PublishAot=false
 
 // Tries a drafting method on a table of bodies: how many pass, get advice or are refused, and why, before a class is taught it.
@@ -22,6 +22,7 @@ using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;
+using Pattern.Core.Samples.Methods;
 using Pattern.Core.Sizing;
 using UnitsNet;
 using UnitsNet.Units;
@@ -115,7 +116,7 @@ static Trial Try(BodyRow row, Func<BodyMeasurements, Block> draft, TextWriter ta
 
 static string Millimetres(IQuantity? length) => length is Length known ? known.Millimeters.ToString("0.000000", CultureInfo.InvariantCulture) : string.Empty;
 
-static MethodCatalogue Methods() => MethodCatalogue.BuiltIn;
+static MethodCatalogue Methods() => TaughtMethods.Catalogue;
 
 static BodyColumns Columns(Dictionary<string, string> asked, LengthUnit unit, bool isCast)
 {

@@ -1,0 +1,15 @@
+using System.Collections.Generic;
+using System.Linq;
+using Pattern.Core.Blocks;
+
+namespace Pattern.Core.Samples.Methods;
+
+/// <summary>The methods of this folder, by name.</summary>
+public static class TaughtMethods
+{
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<DraftingMethod> All { get; } = [ShapedSkirt.Proportional, ShapedSkirt.ByTable, new TailoredSkirt(), new HandoutSkirt()];
+
+    /// <summary>The library's own and these.</summary>
+    public static MethodCatalogue Catalogue { get; } = All.Aggregate(MethodCatalogue.BuiltIn, (catalogue, method) => catalogue.With(method));
+}

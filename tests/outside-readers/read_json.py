@@ -4,7 +4,7 @@
     /usr/bin/python3 tests/outside-readers/read_json.py FOLDER
 
 FOLDER is written by the tests (Pattern.Core.Tests/Output/Json/JsonOutsideReaderTests.cs): outside-readers/json beside their assembly, such as
-tests/Pattern.Core.Tests/bin/Debug/net10.0/outside-readers/json. It holds the files, pieces.csv and edges.csv. Each file must keep the schema
+tests/Pattern.Core.Tests/bin/Debug/net10.0/outside-readers/json. It holds the files, pieces.csv, edges.csv, settings.csv and landmarks.csv. Each file must keep the schema
 docs/pattern.schema.json; each file that is broken in one place must not; and the lines in a file, flattened here, must be as long as the model says.
 Exit code 0: all files agree. 1: some do not, and each difference is printed.
 """
@@ -24,7 +24,7 @@ CHORDS = 400
 SCHEMA = pathlib.Path(__file__).resolve().parents[2] / "docs" / "pattern.schema.json"
 
 # Where a null is as good as what stands there: the schema cannot know what belongs together.
-NULLABLE = {"name", "defined", "law", "table", "centreFrontDrop", "count", "intake", "length", "stitched", "fold", "label", "wearer", "size", "date", "foldLine", "edge", "number"}
+NULLABLE = {"name", "defined", "value", "easeSpan", "stitched", "tape", "fold", "label", "wearer", "size", "date", "foldLine", "edge", "number"}
 
 faults = []
 checks = 0
@@ -131,7 +131,8 @@ def shortened(value):
         return value
     kept = {}
     for part in value:
-        kept.setdefault(tuple(sorted(part)) if isinstance(part, dict) else None, []).append(part)
+        alike = tuple(sorted(part)) + tuple(part.get(word) for word in ("kind", "role", "mark")) if isinstance(part, dict) else None
+        kept.setdefault(alike, []).append(part)
     return [shortened(part) for parts in kept.values() for part in parts[:2]]
 
 
@@ -193,6 +194,12 @@ def main():
         where = f"{row['file']}, panel {panel['name']}, edge {edge['name']}"
         close(sum(length(stretch, where) for stretch in edge["stretches"]), row["sewn_mm"], where)
         check(len(edge["darts"]) == int(row["darts"]) == len(edge["stretches"]) - 1, f"{where}: darts and stretches")
+    for row in csv.DictReader((asked.folder / "settings.csv").open(encoding="utf-8-sig")):
+        setting = next(s for s in documents[row["file"]]["method"]["settings"] if s["name"] == row["name"])
+        check(setting["value"] == float(row["value"]), f"{row['file']}, setting {row['name']}: {setting['value']} in the file, {row['value']} in the model")
+    for row in csv.DictReader((asked.folder / "landmarks.csv").open(encoding="utf-8-sig")):
+        trued = next(m for m in documents[row["file"]]["landmarks"] if m["name"] == row["name"])["trued"]
+        check(trued == [float(row["x"]), float(row["y"])], f"{row['file']}, landmark {row['name']}: {trued} in the file, {row['x']}, {row['y']} in the model")
     for fault in faults[:MOST_SHOWN]:
         print(fault)
     print(f"{len(documents)} files, {checks} comparisons, {len(faults)} differences")

@@ -134,9 +134,9 @@ public class Block
     }
 
     /// <summary>Returns a builder that says everything as this block was drafted, to change something and draft again; its designs are made again in their order.</summary>
-    /// <exception cref="ConstructionException">The block was read from a file, and its method is not known.</exception>
+    /// <exception cref="ConstructionException">The block was read from a file, and its method or one of its designs is not known.</exception>
     [Pure]
-    public BlockBuilder ToBuilder() => new(KnownMethod(), Body, _record.Values!, [.. _record.Designs.Select(design => design.Choice)]);
+    public BlockBuilder ToBuilder() => new(KnownMethod(), Body, _record.Values!, [.. _record.Designs.Select(KnownDesign)]);
 
     /// <summary>Drafts by hand once more with every distance read off a tape, and says what all that rounding does together.</summary>
     /// <remarks>A sheet of steps that rounds each instruction owes its reader this: the errors do not simply add up. Each finding has the exact hand draft
@@ -160,7 +160,10 @@ public class Block
     private protected virtual Block Remade(Panel[] panels) => new(_record, panels);
 
     private DraftingMethod KnownMethod() => _record.Method
-        ?? throw new ConstructionException(DiagnosticCode.MethodUnknown, Method.Name, "none that this block was opened with");
+        ?? throw new ConstructionException(DiagnosticCode.MethodUnknown, Method.ToString(), "none that this block was read with");
+
+    private static DesignChoice KnownDesign(DesignDescription design) => design.Choice
+        ?? throw new ConstructionException(DiagnosticCode.DesignUnknown, design.ToString());
 
     // Not a number where a change of the panels took away what is to be measured.
     private static double Measured(BlockAim aim, CheckList list)

@@ -10,8 +10,11 @@ public sealed class DesignDescription
     private readonly HashSet<string> _printed;
     private readonly string[] _promisedAnew;
 
-    internal DesignDescription(DesignChoice choice, SettingValue[] settings, IEnumerable<string> printed, string[] promisedAnew, int firstStep)
+    internal DesignDescription(
+        string name, string version, DesignChoice? choice, SettingValue[] settings, IEnumerable<string> printed, string[] promisedAnew, int firstStep)
     {
+        Name = name;
+        Version = version;
         Choice = choice;
         _settings = settings;
         _printed = [.. printed];
@@ -20,10 +23,10 @@ public sealed class DesignDescription
     }
 
     /// <summary>What the design is called, such as <c>a-line</c>.</summary>
-    public string Name => Choice.Design.Name;
+    public string Name { get; }
 
     /// <summary>Its version.</summary>
-    public string Version => Choice.Design.Version;
+    public string Version { get; }
 
     /// <summary>Every setting with its value.</summary>
     public IReadOnlyList<SettingValue> Settings => _settings;
@@ -34,10 +37,13 @@ public sealed class DesignDescription
     /// <summary>What had been promised of the block before, and is promised in another way since.</summary>
     public IReadOnlyList<string> PromisedAnew => _promisedAnew;
 
-    /// <summary>The number of its first step.</summary>
+    /// <summary>The number of its first step; 0 where the block was read from a file, which has no steps.</summary>
     public int FirstStep { get; }
 
-    internal DesignChoice Choice { get; }
+    /// <summary>Null for a design out of a file that nobody knows here.</summary>
+    internal DesignChoice? Choice { get; }
+
+    internal bool IsPrinted(SettingValue setting) => _printed.Contains(setting.Name);
 
     /// <summary>Name and version.</summary>
     public override string ToString() => Name + " " + Version;

@@ -127,7 +127,14 @@ public sealed class DesignDraft : BlockWork
         record.Designs =
         [
             .. record.Designs,
-            new DesignDescription(_choice, values, MethodDescription.Printed(_choice.Design.Settings, values, record.Body.Unit), PromisedAnew, _firstStep),
+            new DesignDescription(
+                _choice.Design.Name,
+                _choice.Design.Version,
+                _choice,
+                values,
+                MethodDescription.Printed(_choice.Design.Settings, values, record.Body.Unit),
+                PromisedAnew,
+                _firstStep),
         ];
         return new Block(record, panels);
     }

@@ -6,7 +6,7 @@ using Pattern.Core.Diagnostics;
 
 namespace Pattern.Core.Blocks;
 
-/// <summary>Drafting methods by name: what a reader of pattern files drafts again with. Immutable.</summary>
+/// <summary>Drafting methods and designs by name: what a reader of pattern files drafts again with. Immutable.</summary>
 /// <example><code>
 /// MethodCatalogue methods = MethodCatalogue.BuiltIn.With(DraftingMethod.Of("half apron", "1", draft => { }));
 /// </code></example>
@@ -14,23 +14,39 @@ public sealed class MethodCatalogue
 {
     private readonly DraftingMethod[] _methods;
 
-    private MethodCatalogue(DraftingMethod[] methods) => _methods = methods;
+    private readonly BlockDesign[] _designs;
 
-    /// <summary>The methods that the library brings.</summary>
-    public static MethodCatalogue BuiltIn { get; } = new([.. BuiltInMethods.All]);
+    private MethodCatalogue(DraftingMethod[] methods, BlockDesign[] designs)
+    {
+        _methods = methods;
+        _designs = designs;
+    }
 
-    /// <summary>A catalogue without methods.</summary>
-    public static MethodCatalogue Empty { get; } = new([]);
+    /// <summary>The methods that the library brings. Readers of files know its designs besides.</summary>
+    public static MethodCatalogue BuiltIn { get; } = new([.. BuiltInMethods.All], []);
+
+    /// <summary>A catalogue without methods and designs.</summary>
+    public static MethodCatalogue Empty { get; } = new([], []);
 
     /// <summary>The methods, in the order in which they were added.</summary>
     public IReadOnlyList<DraftingMethod> Methods => _methods;
+
+    /// <summary>The designs, in the order in which they were added.</summary>
+    public IReadOnlyList<BlockDesign> Designs => _designs;
 
     /// <summary>Adds a method.</summary>
     /// <exception cref="ArgumentException">There is one of that name already.</exception>
     [Pure]
     public MethodCatalogue With(DraftingMethod method) => _methods.Any(one => one.Name == Guard.NotNull(method, nameof(method)).Name)
-        ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.MethodNamedTwice, method.Name), nameof(method))
-        : new MethodCatalogue([.. _methods, Guard.NotNull(method, nameof(method))]);
+        ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.MethodNamedTwice, "method " + method.Name), nameof(method))
+        : new MethodCatalogue([.. _methods, Guard.NotNull(method, nameof(method))], _designs);
+
+    /// <summary>Adds a design.</summary>
+    /// <exception cref="ArgumentException">There is one of that name already.</exception>
+    [Pure]
+    public MethodCatalogue With(BlockDesign design) => _designs.Any(one => one.Name == Guard.NotNull(design, nameof(design)).Name)
+        ? throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.MethodNamedTwice, "design " + design.Name), nameof(design))
+        : new MethodCatalogue(_methods, [.. _designs, Guard.NotNull(design, nameof(design))]);
 
     /// <summary>Looks for the method of that name.</summary>
     /// <returns>Whether it is in the catalogue.</returns>
@@ -38,6 +54,14 @@ public sealed class MethodCatalogue
     {
         method = _methods.FirstOrDefault(one => one.Name == name);
         return method is not null;
+    }
+
+    /// <summary>Looks for the design of that name.</summary>
+    /// <returns>Whether it is in the catalogue.</returns>
+    public bool TryFindDesign(string name, out BlockDesign? design)
+    {
+        design = _designs.FirstOrDefault(one => one.Name == name);
+        return design is not null;
     }
 
     /// <summary>Returns the method of that name.</summary>

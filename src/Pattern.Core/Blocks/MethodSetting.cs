@@ -19,7 +19,8 @@ public abstract class MethodSetting
 
     private readonly string[] _choices;
 
-    private protected MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, SettingValue usualMetric, bool isPrinted)
+    private protected MethodSetting(
+        string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, SettingValue usualMetric, bool isPrinted, Action<string>? check)
     {
         Name = name;
         Kind = kind;
@@ -29,6 +30,7 @@ public abstract class MethodSetting
         Usual = usual;
         UsualMetric = usualMetric;
         IsAlwaysPrinted = isPrinted;
+        Check = check;
     }
 
     /// <summary>What it is called on sheets and in files, in lower case words.</summary>
@@ -60,6 +62,9 @@ public abstract class MethodSetting
     internal double LeastRaw { get; }
 
     internal double MostRaw { get; }
+
+    /// <summary>Refuses a text that cannot be used; null where any text can.</summary>
+    private protected Action<string>? Check { get; }
 
     /// <summary>A length.</summary>
     /// <param name="name">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
@@ -106,12 +111,16 @@ public abstract class MethodSetting
     /// <summary>A text.</summary>
     /// <param name="name">Lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <param name="usual">What it is where nobody says another.</param>
+    /// <param name="check">Throws a <see cref="FormatException"/> where a text cannot be used, such as a table that cannot be read; null where any text can.</param>
     /// <exception cref="ArgumentException">The name is unusable.</exception>
+    /// <exception cref="FormatException">The usual text cannot be used.</exception>
     [Pure]
-    public static MethodSetting<string> OfText(string name, string usual)
+    public static MethodSetting<string> OfText(string name, string usual, Action<string>? check = null)
     {
         SettingValue value = SettingValue.Of(name, SettingKind.Text, Guard.NotNull(usual, nameof(usual)));
-        return new(Guard.Identifier(name, nameof(name)), SettingKind.Text, 0, 0, [], value, value, isPrinted: false);
+        var setting = new MethodSetting<string>(Guard.Identifier(name, nameof(name)), SettingKind.Text, 0, 0, [], value, value, isPrinted: false, check);
+        setting.RefuseWrong(setting.Usual, nameof(usual));
+        return setting;
     }
 
     /// <summary>Name, kind and usual value.</summary>
@@ -125,11 +134,15 @@ public abstract class MethodSetting
             return;
         }
 
-        bool isWord = Kind is SettingKind.Choice or SettingKind.Text;
+        if (Kind == SettingKind.Text)
+        {
+            Check?.Invoke(value.Text!);
+            return;
+        }
+
         bool isRight = Kind switch
         {
             SettingKind.Choice => Array.IndexOf(_choices, value.Text) >= 0,
-            SettingKind.Text => true,
             // Three inches are 76.2 mm, but 3 x 25.4 is a bit less: a bound said in the other unit is within it.
             _ => value.Raw >= LeastRaw - RoundingRaw && value.Raw <= MostRaw + RoundingRaw,
         };
@@ -138,7 +151,7 @@ public abstract class MethodSetting
             return;
         }
 
-        throw new ArgumentOutOfRangeException(parameter, isWord
+        throw new ArgumentOutOfRangeException(parameter, Kind == SettingKind.Choice
             ? MessageRegistry.Format(DiagnosticCode.SettingChoiceUnknown, Name, value.Text!, string.Join(", ", _choices))
             : Kind == SettingKind.Count
                 ? MessageRegistry.Format(DiagnosticCode.CountOutOfRange, Name, value.Raw.ToString(CultureInfo.InvariantCulture), LeastRaw, MostRaw)
@@ -158,22 +171,23 @@ public abstract class MethodSetting
 /// <typeparam name="T">The type of its values.</typeparam>
 public sealed class MethodSetting<T> : MethodSetting
 {
-    internal MethodSetting(string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, SettingValue usualMetric, bool isPrinted)
-        : base(name, kind, least, most, choices, usual, usualMetric, isPrinted)
+    internal MethodSetting(
+        string name, SettingKind kind, double least, double most, string[] choices, SettingValue usual, SettingValue usualMetric, bool isPrinted, Action<string>? check = null)
+        : base(name, kind, least, most, choices, usual, usualMetric, isPrinted, check)
     {
     }
 
     /// <summary>The same setting, printed on every sheet, usual or not.</summary>
     [Pure]
-    public MethodSetting<T> Printed() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, UsualMetric, isPrinted: true);
+    public MethodSetting<T> Printed() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, UsualMetric, isPrinted: true, Check);
 
-    internal MethodSetting<T> Unprinted() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, UsualMetric, isPrinted: false);
+    internal MethodSetting<T> Unprinted() => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, UsualMetric, isPrinted: false, Check);
 
     /// <summary>The same setting with another usual value for bodies measured in centimetres, as a cutter with that tape would choose.</summary>
     /// <param name="usual">Within what is allowed.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is not allowed.</exception>
     [Pure]
-    public MethodSetting<T> InMetric(T usual) => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, Value(usual), IsAlwaysPrinted);
+    public MethodSetting<T> InMetric(T usual) => new(Name, Kind, LeastRaw, MostRaw, [.. Choices], Usual, Value(usual), IsAlwaysPrinted, Check);
 
     internal SettingValue Value(T value) => value switch
     {

@@ -450,7 +450,7 @@ public enum DiagnosticCode
     /// <summary>No method of that name is known.</summary>
     MethodUnknown = 4109,
 
-    /// <summary>A catalogue has a method of that name already.</summary>
+    /// <summary>A catalogue has a method or a design of that name already.</summary>
     MethodNamedTwice = 4110,
 
     /// <summary>A block has no alternative of that name.</summary>
@@ -461,6 +461,12 @@ public enum DiagnosticCode
 
     /// <summary>The pieces of one garment were asked of the block of another.</summary>
     NotThisGarment = 4113,
+
+    /// <summary>A builder drafts by another method than the one it is made into.</summary>
+    MethodOther = 4114,
+
+    /// <summary>No design of that name and version is known.</summary>
+    DesignUnknown = 4115,
 
     // 42xx: skirts.
 
@@ -693,6 +699,6 @@ public enum DiagnosticCode
     /// <summary>A block drafted anew has other panels than the file that its options come from.</summary>
     DraftDiffers = 7312,
 
-    /// <summary>A document was asked for a panel that it does not have.</summary>
-    PanelNotInDocument = 7313,
+    /// <summary>What a pattern file says of its points and lines as trued does not follow from its draft and its panels.</summary>
+    JsonTruedDiffers = 7313,
 }

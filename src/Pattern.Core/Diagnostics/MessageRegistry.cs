@@ -171,10 +171,12 @@ internal static class MessageRegistry
         [DiagnosticCode.DraftDone] = (Severity.Error, "The draft of the {0} is done, and nothing can be added to it. Draft again, and add it while the method drafts."),
         [DiagnosticCode.MethodBroke] = (Severity.Error, "The draft broke off with {0}: {1} Look at the method: a body that it cannot draft it should refuse with a reason."),
         [DiagnosticCode.MethodUnknown] = (Severity.Error, "The method {0} is not known; known are: {1}. Pass a catalogue that has it."),
-        [DiagnosticCode.MethodNamedTwice] = (Severity.Error, "The catalogue has a method {0} already. Give one of them another name."),
+        [DiagnosticCode.MethodNamedTwice] = (Severity.Error, "The catalogue has a {0} already. Give one of them another name."),
         [DiagnosticCode.AlternativeUnknown] = (Severity.Error, "The {0} has no alternative {1}; it has: {2}. Ask for one of these."),
         [DiagnosticCode.DesignRefused] = (Severity.Error, "The design {0} cannot be made of the {1}. {2} The guide of designs says what goes with what."),
         [DiagnosticCode.NotThisGarment] = (Severity.Error, "The {0} is no {1} block, so it has no pieces of one. Draft a {1} block with this library first."),
+        [DiagnosticCode.MethodOther] = (Severity.Error, "The builder drafts by {0}, not by {1}. Pass one of that method, or go on with the builder that it is."),
+        [DiagnosticCode.DesignUnknown] = (Severity.Error, "The design {0} is not known. Read the file with a catalogue that has it, or draft without designs."),
 
         // 42xx: skirts.
         [DiagnosticCode.HipLevelsCrossed] = (Severity.Error, "The upper hip line lies at {0} and the lower hip line at {1} below the waist; the lower must lie at least 1 mm below the upper. Change the levels."),
@@ -263,8 +265,8 @@ internal static class MessageRegistry
         [DiagnosticCode.JsonContentRefused] = (Severity.Error, "This makes no pattern: {0} there is {1}. {2} Nothing of the file was taken over."),
         [DiagnosticCode.JsonDrawnDiffers] = (Severity.Error, "The drawn lines do not belong to the piece: {0} there is {1}; drawn from panel and allowances it is {2}. Write the file anew after changing a piece."),
         [DiagnosticCode.JsonNotWritable] = (Severity.Error, "A JSON file cannot hold {0} of {1}; allowed is {2}. Change it before writing."),
-        [DiagnosticCode.DraftDiffers] = (Severity.Error, "Drafted anew, {0} of panel {1} differs from the file by {2}; allowed is {3}. Work with the panels of the file, or take what the builder drafts now and make the pieces anew."),
-        [DiagnosticCode.PanelNotInDocument] = (Severity.Error, "The document has no panel {0}; it has {1}. Name one of these."),
+        [DiagnosticCode.DraftDiffers] = (Severity.Error, "Drafted anew, {0} differs from the file by {1}; allowed is {2}. Work with the panels of the file, or take what the builder drafts now and make the pieces anew."),
+        [DiagnosticCode.JsonTruedDiffers] = (Severity.Error, "A point or line as trued does not belong to the draft and its panels: {0} there is {1}; by those it is {2}. Write the file anew after changing a panel."),
     };
 
     /// <summary>Every code that has a message.</summary>

@@ -183,7 +183,7 @@ public class SkirtBlockPropertyTests(ITestOutputHelper output)
             block = asked.Apply(SkirtBlock.For(body), scale).Draft();
             return true;
         }
-        catch (ConstructionException)
+        catch (ConstructionException refusal) when (SkirtRefused.IsDraft(refusal))
         {
             block = null;
             return false;

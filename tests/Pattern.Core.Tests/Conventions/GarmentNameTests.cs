@@ -21,7 +21,6 @@ public class GarmentNameTests
         (@"^src/Pattern\.Core/Blocks/BuiltInMethods\.cs$", "the list of methods"),
         (@"^src/Pattern\.Core/Panels/(Edge|Panel)Name\.cs$", "trade words"),
         (@"^src/Pattern\.Core/Diagnostics/(DiagnosticCode|MessageRegistry)\.cs$", "the registry of codes"),
-        (@"^src/Pattern\.Core/Output/Json/", "the file still holds a skirt only"),
     ];
 
     [Fact]

@@ -7,7 +7,7 @@ internal static class ShapingCsvLimits
     /// <summary>Of the text, remarks included.</summary>
     internal const int Characters = 1024 * 1024;
 
-    /// <summary>As many as a pattern file holds.</summary>
+    /// <summary>Of a table, however it is made: what was written can be read.</summary>
     internal const int Rows = 1_000;
 
     internal const int NameLength = 100;

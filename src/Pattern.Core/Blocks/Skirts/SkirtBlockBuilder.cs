@@ -21,6 +21,16 @@ public sealed class SkirtBlockBuilder
 
     internal SkirtOptions Options => _options;
 
+    /// <summary>Says everything by name that a builder of this method says, such as that of a block that was read from a file.</summary>
+    /// <remarks>What it drafts is the block alone, without the designs of the builder.</remarks>
+    /// <param name="builder">A builder of <see cref="BuiltInMethods.Skirt"/>.</param>
+    /// <exception cref="ArgumentException">It is a builder of another method.</exception>
+    /// <exception cref="ConstructionException">It was shaped by a law of somebody's own, and knows only its name.</exception>
+    [Pure]
+    public static SkirtBlockBuilder From(BlockBuilder builder) => Guard.NotNull(builder, nameof(builder)).Method == BuiltInMethods.Skirt
+        ? new SkirtBlockBuilder(builder.Body, SkirtSettings.OptionsOf(builder.Values))
+        : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.MethodOther, builder.Method, BuiltInMethods.Skirt), nameof(builder));
+
     /// <summary>Looks the shaping up in this table.</summary>
     /// <remarks>Default <see cref="ShapingTable.Proportional"/>, a law that fits any body.</remarks>
     [Pure]

@@ -23,7 +23,7 @@ internal static class SkirtSettings
 
     private static readonly (MethodSetting Setting, Func<SkirtOptions, SettingValue> Get, Func<SkirtOptions, SettingValue, SkirtOptions> Set)[] Entries =
     [
-        OfText("shaping", o => Words(o.Table), (o, text) => o with { Table = TableOf(text) }),
+        OfText("shaping", o => Words(o.Table), (o, text) => o with { Table = TableOf(text) }, RefuseUnreadable),
         OfLength("waist ease", -2, 8, o => o.WaistEaseMm, (o, mm) => o with { WaistEaseMm = mm!.Value }, isPrinted: true),
         OfLength("hip ease", -4, 20, o => o.HipEaseMm, (o, mm) => o with { HipEaseMm = mm!.Value }, isPrinted: true),
         OfLength("length", 1, 60, o => o.LengthMm, (o, mm) => o with { LengthMm = mm!.Value }, isPrinted: true),
@@ -82,8 +82,8 @@ internal static class SkirtSettings
     }
 
     private static (MethodSetting, Func<SkirtOptions, SettingValue>, Func<SkirtOptions, SettingValue, SkirtOptions>) OfText(
-        string name, Func<SkirtOptions, string> get, Func<SkirtOptions, string, SkirtOptions> set)
-        => (MethodSetting.OfText(name, get(Usual)), o => SettingValue.Of(name, SettingKind.Text, get(o)), (o, value) => set(o, value.Text!));
+        string name, Func<SkirtOptions, string> get, Func<SkirtOptions, string, SkirtOptions> set, Action<string> check)
+        => (MethodSetting.OfText(name, get(Usual), check), o => SettingValue.Of(name, SettingKind.Text, get(o)), (o, value) => set(o, value.Text!));
 
     private static (MethodSetting, Func<SkirtOptions, SettingValue>, Func<SkirtOptions, SettingValue, SkirtOptions>) OfChoice(
         string name, Func<SkirtOptions, string> get, Func<SkirtOptions, string, SkirtOptions> set, params string[] choices)
@@ -113,7 +113,17 @@ internal static class SkirtSettings
 
     private static ShapingTable TableOf(string words) => words == ProportionalLaw
         ? ShapingTable.Proportional
-        : words.IndexOf('\n') >= 0
+        : IsTable(words)
             ? ShapingTable.FromCsv(words)
             : throw new ConstructionException(DiagnosticCode.ShapingLawUnknown, words);
+
+    private static bool IsTable(string words) => words.IndexOf('\n') >= 0;
+
+    private static void RefuseUnreadable(string words)
+    {
+        if (IsTable(words))
+        {
+            _ = ShapingTable.FromCsv(words);
+        }
+    }
 }

@@ -76,7 +76,7 @@ public sealed class TabulatedShaping : ShapingTable
     /// <param name="backDart">Whole dart intake of one back panel; not negative.</param>
     /// <param name="frontDrop">How far the waist drops at centre front; negative where it rises.</param>
     /// <exception cref="FormatException">A figure cannot be read; the message names the row, counted from 1, and the column.</exception>
-    /// <exception cref="ArgumentException">A figure is out of range, or the row does not follow the one before.</exception>
+    /// <exception cref="ArgumentException">A figure is out of range, the row does not follow the one before, or there are 1,000 already.</exception>
     [Pure]
     public TabulatedShaping Row(string difference, string backWider, string frontDart, string backDart, string frontDrop)
     {
@@ -104,7 +104,7 @@ public sealed class TabulatedShaping : ShapingTable
     /// <param name="frontDart">Whole dart intake of one front panel; not negative.</param>
     /// <param name="backDart">Whole dart intake of one back panel; not negative.</param>
     /// <param name="frontDrop">How far the waist drops at centre front; negative where it rises.</param>
-    /// <exception cref="ArgumentException">A figure is out of range, or the row does not follow the one before; the message names the row and the column.</exception>
+    /// <exception cref="ArgumentException">A figure is out of range, the row does not follow the one before, or there are 1,000 already; the message names the row and the column.</exception>
     [Pure]
     public TabulatedShaping Row(Length difference, Length backWider, Length frontDart, Length backDart, Length frontDrop) => Append(
     [
@@ -117,7 +117,7 @@ public sealed class TabulatedShaping : ShapingTable
 
     /// <summary>Adds a row below the others.</summary>
     /// <param name="row">Its difference is more than that of the row before.</param>
-    /// <exception cref="ArgumentException">The row does not follow the one before.</exception>
+    /// <exception cref="ArgumentException">The row does not follow the one before, or there are 1,000 already.</exception>
     [Pure]
     public TabulatedShaping Row(ShapingRow row) => Append(Guard.NotNull(row, nameof(row)).ToMm());
 
@@ -211,6 +211,11 @@ public sealed class TabulatedShaping : ShapingTable
 
     private TabulatedShaping Append(double[] figuresMm)
     {
+        if (_rows.Length == ShapingCsvLimits.Rows)
+        {
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.ShapingTableTooLarge, _rows.Length + 1, "rows", ShapingCsvLimits.Rows));
+        }
+
         if (ShapingColumns.Fault(figuresMm, _rows.Length == 0 ? null : _rows[_rows.Length - 1], Place) is string fault)
         {
             throw new ArgumentException(fault);

@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
+using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
@@ -12,12 +13,21 @@ internal static class DraftComparison
 {
     private const string Step = "drafting anew from a file";
 
-    internal static void RefuseDifference(Panel read, Panel drafted)
+    internal static void RefuseDifference(Block read, Block drafted)
     {
-        RequireSame(read, "the edges", read.Edges.Select(Described), drafted.Edges.Select(Described));
-        RequireSame(read, "the notches", read.Notches.Select(Described), drafted.Notches.Select(Described));
-        RequireSame(read, "the landmarks", read.Landmarks.Select(mark => mark.Name.Text), drafted.Landmarks.Select(mark => mark.Name.Text));
-        RequireSame(read, "the inside darts", read.InsideDarts.Select(_ => "dart"), drafted.InsideDarts.Select(_ => "dart"));
+        RequireSame("the panels", "block", read.Panels.Select(panel => panel.Name.Text), drafted.Panels.Select(panel => panel.Name.Text));
+        for (int i = 0; i < read.Panels.Count; i++)
+        {
+            RefuseDifference(read.Panels[i], drafted.Panels[i]);
+        }
+    }
+
+    private static void RefuseDifference(Panel read, Panel drafted)
+    {
+        RequireSame("the edges of panel " + read.Name, read.Name.Text, read.Edges.Select(Described), drafted.Edges.Select(Described));
+        RequireSame("the notches of panel " + read.Name, read.Name.Text, read.Notches.Select(Described), drafted.Notches.Select(Described));
+        RequireSame("the landmarks of panel " + read.Name, read.Name.Text, read.Landmarks.Select(Described), drafted.Landmarks.Select(Described));
+        RequireSame("the inside darts of panel " + read.Name, read.Name.Text, read.InsideDarts.Select(_ => "dart"), drafted.InsideDarts.Select(_ => "dart"));
         for (int e = 0; e < read.EdgesRaw.Length; e++)
         {
             PanelEdge edge = read.EdgesRaw[e];
@@ -45,6 +55,8 @@ internal static class DraftComparison
     private static string Described(Dart dart)
         => (dart.IsTuck ? "a tuck of " + JsonValue.Number(dart.Shape.TuckMm) + " mm " : string.Empty) + "pressed toward the " + JsonWords.Ways.WordOf(dart.PressedToward);
 
+    private static string Described(Landmark mark) => mark.Name.Text + (mark.Kind == LandmarkKind.Point ? string.Empty : ", " + JsonWords.LandmarkKinds.WordOf(mark.Kind));
+
     private static string Described(Notch notch) => notch.Edge.Text + " " + JsonValue.Number(notch.Count);
 
     private static Point2D[] Points(Dart dart) => [dart.StartLeg, dart.Apex, dart.EndLeg];
@@ -61,7 +73,7 @@ internal static class DraftComparison
 
         Length apart = Length.FromMillimeters(apartMm);
         Length allowed = Length.FromMillimeters(PathComparison.AllowedMm);
-        throw new ConstructionException(DiagnosticCode.DraftDiffers, what, panel.Name, apart, allowed)
+        throw new ConstructionException(DiagnosticCode.DraftDiffers, what + " of panel " + panel.Name, apart, allowed)
         {
             Step = Step,
             Landmark = panel.Name.Text,
@@ -70,13 +82,13 @@ internal static class DraftComparison
         };
     }
 
-    private static void RequireSame(Panel panel, string what, IEnumerable<string> read, IEnumerable<string> drafted)
+    private static void RequireSame(string what, string landmark, IEnumerable<string> read, IEnumerable<string> drafted)
     {
         string file = string.Join("; ", read);
         string again = string.Join("; ", drafted);
         if (file != again)
         {
-            throw new ConstructionException(DiagnosticCode.DraftDiffers, what, panel.Name, "being " + again, "what the file has: " + file) { Step = Step, Landmark = panel.Name.Text };
+            throw new ConstructionException(DiagnosticCode.DraftDiffers, what, "being " + again, "what the file has: " + file) { Step = Step, Landmark = landmark };
         }
     }
 }

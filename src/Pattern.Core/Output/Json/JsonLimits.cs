@@ -22,6 +22,9 @@ internal static class JsonLimits
     /// <summary>Entries of one list, and segments of one panel.</summary>
     internal const int Entries = 1_000;
 
+    /// <summary>Lines of one text that is kept line by line, such as a table.</summary>
+    internal const int Lines = 10_000;
+
     /// <summary>Coordinates and lengths in millimetres, either sign: a hundred metres.</summary>
     internal const double FarthestMm = 100_000;
 

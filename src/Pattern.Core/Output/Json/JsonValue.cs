@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Globalization;
 using System.Text;
 using Pattern.Core.Diagnostics;
@@ -109,6 +110,13 @@ internal readonly struct JsonValue
         return Make(() => of(text));
     }
 
+    /// <summary>A name that stands once among its kind.</summary>
+    internal T NameOnce<T>(Func<string, T> of, HashSet<T> known)
+    {
+        T name = Name(of);
+        return known.Add(name) ? name : throw Fault(DiagnosticCode.JsonSaidTwice, Described() + " again", "once");
+    }
+
     internal double Number(double least, double most)
     {
         Require(JsonKind.Number, "a number");
@@ -182,13 +190,21 @@ internal readonly struct JsonValue
     // Hostile text stays on one line, and short.
     private static string Quoted(string text)
     {
-        var shown = new StringBuilder("\"");
-        foreach (char c in text.Length > EchoedText ? text.Substring(0, EchoedText) : text)
+        string shown = Plain(text.Length > EchoedText ? text.Substring(0, EchoedText) : text);
+        return "\"" + shown + (text.Length > EchoedText ? "...\"" : "\"");
+    }
+
+    // Nothing that breaks a line, hides, or turns what stands beside it.
+    private static string Plain(string text)
+    {
+        var shown = new StringBuilder(text.Length);
+        foreach (char c in text)
         {
-            shown.Append(char.IsControl(c) || char.IsSurrogate(c) || c is '\u2028' or '\u2029' ? "\\u" + ((int)c).ToString("X4", CultureInfo.InvariantCulture) : c.ToString());
+            bool isShown = char.GetUnicodeCategory(c) is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator);
+            shown.Append(isShown ? c.ToString() : "\\u" + ((int)c).ToString("X4", CultureInfo.InvariantCulture));
         }
 
-        return shown.Append(text.Length > EchoedText ? "...\"" : "\"").ToString();
+        return shown.ToString();
     }
 
     // Without what the platform adds about the parameter of a method that no reader of a file has called.
@@ -196,7 +212,7 @@ internal readonly struct JsonValue
     {
         string message = refusal.Message;
         int end = refusal is ArgumentException { ParamName: { } parameter } ? message.LastIndexOf(" (Parameter '" + parameter, StringComparison.Ordinal) : -1;
-        return end < 0 ? message : message.Substring(0, end);
+        return Plain(end < 0 ? message : message.Substring(0, end));
     }
 }
 

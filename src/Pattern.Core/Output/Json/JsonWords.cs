@@ -1,6 +1,8 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
+using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
@@ -17,14 +19,27 @@ internal static class JsonWords
     internal static readonly JsonWords<MeasurementKind> Kinds = new(
         (MeasurementKind.Girth, "girth"), (MeasurementKind.Length, "length"), (MeasurementKind.Height, "height"), (MeasurementKind.Width, "width"));
 
-    internal static readonly JsonWords<ShapingLookup> Lookups = new(
-        (ShapingLookup.Nearest, "nearest"), (ShapingLookup.AtOrAbove, "at-or-above"), (ShapingLookup.Interpolated, "interpolated"));
+    internal static readonly JsonWords<SettingKind> SettingKinds = new(
+        (SettingKind.Length, "length"), (SettingKind.Angle, "angle"), (SettingKind.Count, "count"), (SettingKind.Choice, "choice"), (SettingKind.Text, "text"), (SettingKind.Share, "share"));
 
-    internal static readonly JsonWords<ShapingOutside> Outside = new((ShapingOutside.Refuse, "refuse"), (ShapingOutside.Clamp, "clamp"));
+    internal static readonly JsonWords<LandmarkKind> LandmarkKinds = new(
+        (LandmarkKind.Point, "point"), (LandmarkKind.DartMiddle, "dart-middle"), (LandmarkKind.DartApex, "dart-apex"));
 
-    internal static readonly JsonWords<Waistline> Waistlines = new((Waistline.Shaped, "shaped"), (Waistline.Level, "level"), (Waistline.LoweredBack, "lowered-back"));
+    internal static readonly JsonWords<ConstructionRole> LineRoles = new(
+        (ConstructionRole.Frame, "frame"), (ConstructionRole.Level, "level"), (ConstructionRole.Guide, "guide"), (ConstructionRole.HandDrawn, "hand-drawn"));
 
-    internal static readonly JsonWords<CentreBackBlend> Blends = new((CentreBackBlend.UpperHip, "upper-hip"), (CentreBackBlend.Yoke, "yoke"));
+    internal static readonly JsonWords<SeamRun> Runs = new((SeamRun.Found, "found"), (SeamRun.SameWay, "same-way"), (SeamRun.Opposite, "opposite"));
+
+    internal static readonly JsonWords<SeamMarkKind> Marks = new(
+        (SeamMarkKind.Start, "start"), (SeamMarkKind.End, "end"), (SeamMarkKind.Notch, "notch"), (SeamMarkKind.Distance, "distance"));
+
+    internal static readonly JsonWords<TapeStep> Tapes = new(Array.ConvertAll(
+        new[]
+        {
+            TapeStep.Half, TapeStep.Quarter, TapeStep.Eighth, TapeStep.Sixteenth, TapeStep.ThirtySecond, TapeStep.SixtyFourth,
+            TapeStep.Millimeter, TapeStep.HalfMillimeter, TapeStep.TenthMillimeter, TapeStep.HundredthMillimeter,
+        },
+        step => (step, step.ToString())));
 
     internal static readonly JsonWords<EdgeRole> Roles = new(
         (EdgeRole.Seam, "seam"), (EdgeRole.Centre, "centre"), (EdgeRole.Hem, "hem"), (EdgeRole.Opening, "opening"));

@@ -149,11 +149,11 @@ internal sealed class JsonWriter
     }
 
     /// <summary>Refuses a list that could not be read again.</summary>
-    internal void RequireEntries(int count)
+    internal void RequireEntries(int count, int most = JsonLimits.Entries)
     {
-        if (count > JsonLimits.Entries)
+        if (count > most)
         {
-            throw Refusal(Count(count) + " entries", _name, Count(JsonLimits.Entries));
+            throw Refusal(Count(count) + " entries", _name, Count(most));
         }
     }
 

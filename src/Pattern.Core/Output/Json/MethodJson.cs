@@ -1,175 +1,110 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
-using UnitsNet;
-using UnitsNet.Units;
 
 namespace Pattern.Core.Output;
 
-/// <summary>The drafting method and its options in a pattern file.</summary>
+/// <summary>How a block was drafted, in a pattern file: the method, its settings, what its tables said, and what it remarks.</summary>
 internal static class MethodJson
 {
-    private const string Skirt = "skirt block";
-
-    internal static void Write(JsonWriter json, SkirtOptions options)
+    internal static void Write(JsonWriter json, Block block)
     {
-        json.Begin('{').Name("name").Text(Skirt);
-        json.Name("options").Begin('{');
-        json.Name("shaping");
-        Write(json, options.Table);
-        json.Name("waistEase").Number(options.WaistEaseMm);
-        json.Name("hipEase").Number(options.HipEaseMm);
-        json.Name("length").Number(options.LengthMm);
-        json.Name("levels").Begin('{').Name("yoke").Number(options.Levels.GivenYokeMm);
-        json.Name("upperHip").Number(options.Levels.GivenUpperHipMm);
-        json.Name("lowerHip").Number(options.Levels.GivenLowerHipMm);
-        json.End('}').Name("sideLift").Number(options.SideLiftMm);
-        json.Name("centreBackLift").Number(options.CentreBackLiftMm);
-        json.Name("centreFrontDrop").Number(options.CentreFrontDropMm);
-        json.Name("frontDarts");
-        Write(json, options.FrontDarts);
-        json.Name("backDarts");
-        Write(json, options.BackDarts);
-        json.Name("largestDart").Number(options.LargestDartMm);
-        json.Name("smallestDart").Number(options.SmallestDartMm);
-        json.Name("largestSideShaping").Number(options.LargestSideShapingMm);
-        json.Name("fit").Begin('{').Name("sideHem").Number(options.Fit.SideHemMm);
-        json.Name("centreBackHem").Number(options.Fit.CentreBackHemMm);
-        json.Name("centreBackWaist").Number(options.Fit.CentreBackWaistMm);
-        json.Name("centreBackBlend").Text(JsonWords.Blends.WordOf(options.Fit.CentreBackBlend));
-        json.End('}').Name("waistline").Text(JsonWords.Waistlines.WordOf(options.Waistline));
-        json.End('}').End('}');
-    }
-
-    /// <summary>The builder that says everything as the file does. Each option goes in by the door that a caller uses, so that ranges are checked there.</summary>
-    internal static SkirtBlockBuilder Read(JsonValue value, BodyMeasurements body)
-    {
-        JsonObject method = value.Object("name", "options");
-        if (method["name"].Text() != Skirt)
-        {
-            throw method["name"].Fault(DiagnosticCode.JsonValueWrong, method["name"].Described(), Skirt);
-        }
-
-        JsonObject options = method["options"].Object(
-            "shaping", "waistEase", "hipEase", "length", "levels", "sideLift", "centreBackLift", "centreFrontDrop", "frontDarts", "backDarts",
-            "largestDart", "smallestDart", "largestSideShaping", "fit", "waistline");
-        var builder = new Saying<SkirtBlockBuilder>(SkirtBlock.For(body).ShapedBy(Table(options["shaping"])));
-        builder.Say(options["waistEase"], (b, ease) => b.WithWaistEase(ease));
-        builder.Say(options["hipEase"], (b, ease) => b.WithHipEase(ease));
-        builder.Say(options["length"], (b, length) => b.WithLength(length));
-        builder.SayUnlessNull(options["sideLift"], (b, lift) => b.WithSideLift(lift));
-        builder.SayUnlessNull(options["centreBackLift"], (b, lift) => b.WithCentreBackLift(lift));
-        builder.SayUnlessNull(options["centreFrontDrop"], (b, drop) => b.WithCentreFrontDrop(drop));
-        builder.Say(options["largestDart"], (b, intake) => b.WithLargestDart(intake));
-        builder.Say(options["smallestDart"], (b, intake) => b.WithSmallestDart(intake));
-        builder.Say(options["largestSideShaping"], (b, shaping) => b.WithLargestSideShaping(shaping));
-        return builder.Said
-            .WithLevels(Levels(options["levels"]))
-            .WithFrontDarts(Darts(options["frontDarts"]))
-            .WithBackDarts(Darts(options["backDarts"]))
-            .Fitted(Fit(options["fit"]))
-            .WithWaistline(options["waistline"].Choice(JsonWords.Waistlines));
-    }
-
-    private static void Write(JsonWriter json, DartPlan plan)
-    {
-        json.Begin('{').Name("count").Number(plan.Count);
-        json.Name("intake").Number(plan.IntakeMm);
-        json.Name("length").Number(plan.LengthMm);
-        json.Name("shortening").Number(plan.GivenShorteningMm);
-        json.End('}');
-    }
-
-    // Null is the library's own law; the only other kind is a table of rows.
-    private static void Write(JsonWriter json, ShapingTable table)
-    {
-        if (table is not TabulatedShaping rows)
-        {
-            json.Begin('{').Name("law").Text("proportional");
-            json.Name("table").Null();
-            json.End('}');
-            return;
-        }
-
-        json.Begin('{').Name("law").Null();
-        json.Name("table").Begin('{').Name("name").Text(rows.Name);
-        json.Name("unit").Text(JsonWords.Units.WordOf(rows.Unit));
-        json.Name("lookup").Text(JsonWords.Lookups.WordOf(rows.Lookup));
-        json.Name("outside").Text(JsonWords.Outside.WordOf(rows.OutsideRule));
-        json.Name("rows").RequireEntries(rows.Rows.Count);
+        MethodDescription method = block.Method;
+        json.Begin('{').Name("name").Text(method.Name);
+        json.Name("version").Text(method.Version);
+        json.Name("settings");
+        SettingsJson.Write(json, method.Settings, method.IsPrinted);
+        json.Name("readings").RequireEntries(method.Readings.Count);
         json.Begin('[');
-        foreach (ShapingRow row in rows.Rows)
+        foreach (KeyValuePair<string, TableReading> reading in method.Readings)
         {
-            json.Begin('{').Name("difference").Number(row.DifferenceMm);
-            json.Name("backWider").Number(row.BackWiderMm);
-            json.Name("frontDart").Number(row.FrontDartMm);
-            json.Name("backDart").Number(row.BackDartMm);
-            json.Name("frontDrop").Number(row.FrontDropMm);
+            Write(json, reading.Key, reading.Value, TapeStep.For(block.Body.Unit));
+        }
+
+        json.End(']').Name("remarks").RequireEntries(block.Remarks.Count);
+        json.Begin('[');
+        foreach (string remark in block.Remarks)
+        {
+            json.Text(remark);
+        }
+
+        json.End(']').End('}');
+    }
+
+    internal static ReadMethod Read(JsonValue value, MethodCatalogue methods)
+    {
+        JsonObject said = value.Object("name", "version", "settings", "readings", "remarks");
+        string name = said["name"].Name(text => Guard.Identifier(text, "name"));
+        string version = Worded(said["version"]);
+        ReadSetting[] settings = SettingsJson.Read(said["settings"]);
+        var description = new MethodDescription(
+            name,
+            version,
+            [.. settings.Select(setting => setting.Value)],
+            settings.Where(setting => setting.IsPrinted).Select(setting => setting.Value.Name),
+            said["readings"].List(Reading));
+        string[] remarks = said["remarks"].List(Worded);
+        bool hasName = methods.TryFind(name, out DraftingMethod? method);
+        return hasName && method!.Version == version
+            ? new ReadMethod(description, remarks, method, new ListedValues(SettingsJson.ValuesOf(method.Settings, method.ToString(), settings, said["settings"])))
+            : new ReadMethod(description, remarks, null, null) { OtherVersion = method?.Version };
+    }
+
+    private static void Write(JsonWriter json, string purpose, TableReading reading, TapeStep tape)
+    {
+        json.Begin('{').Name("purpose").Text(purpose);
+        json.Name("served").Text(reading.Describe(tape));
+        json.Name("figures").RequireEntries(reading.Figures.Count);
+        json.Begin('[');
+        foreach (WorkedLength figure in reading.Figures)
+        {
+            json.Begin('{').Name("name").Text(figure.Name);
+            json.Name("value").Number(figure.ValueMm);
             json.End('}');
         }
 
-        json.End(']').End('}').End('}');
+        json.End(']').End('}');
     }
 
-    private static ShapingTable Table(JsonValue value)
+    private static KeyValuePair<string, TableReading> Reading(JsonValue value)
     {
-        JsonObject shaping = value.Object("law", "table");
-        JsonValue law = shaping["law"];
-        if (shaping["table"].IsNull)
-        {
-            return law.Text() == "proportional" ? ShapingTable.Proportional : throw law.Fault(DiagnosticCode.JsonValueWrong, law.Described(), "proportional");
-        }
-
-        if (!law.IsNull)
-        {
-            throw law.Fault(DiagnosticCode.JsonValueWrong, law.Described(), "null where there is a table");
-        }
-
-        JsonObject said = shaping["table"].Object("name", "unit", "lookup", "outside", "rows");
-        LengthUnit unit = said["unit"].Choice(JsonWords.Units);
-        string name = said["name"].Text();
-        TabulatedShaping table = said["name"].Make(() => ShapingTable.In(unit).Named(name))
-            .ReadBy(said["lookup"].Choice(JsonWords.Lookups))
-            .Outside(said["outside"].Choice(JsonWords.Outside));
-        foreach (JsonValue line in said["rows"].List())
-        {
-            JsonObject row = line.Object("difference", "backWider", "frontDart", "backDart", "frontDrop");
-            (Length difference, Length wider) = (row["difference"].Length(), row["backWider"].Length());
-            (Length front, Length back, Length drop) = (row["frontDart"].Length(), row["backDart"].Length(), row["frontDrop"].Length());
-            TabulatedShaping before = table;
-            table = line.Make(() => before.Row(difference, wider, front, back, drop));
-        }
-
-        return table;
+        JsonObject said = value.Object("purpose", "served", "figures");
+        string purpose = said["purpose"].Name(text => Guard.Identifier(text, "purpose"));
+        return new KeyValuePair<string, TableReading>(purpose, new ServedReading(said["served"].Text(), said["figures"].List(Figure)));
     }
 
-    private static SkirtLevels Levels(JsonValue value)
+    private static WorkedLength Figure(JsonValue value)
     {
-        JsonObject levels = value.Object("yoke", "upperHip", "lowerHip");
-        var read = new Saying<SkirtLevels>(new SkirtLevels());
-        read.SayUnlessNull(levels["yoke"], (l, depth) => l with { Yoke = depth });
-        read.SayUnlessNull(levels["upperHip"], (l, depth) => l with { UpperHip = depth });
-        read.SayUnlessNull(levels["lowerHip"], (l, depth) => l with { LowerHip = depth });
-        return read.Said;
+        JsonObject said = value.Object("name", "value");
+        return WorkedLength.GivenMm(said["name"].IsNull ? null : Worded(said["name"]), said["value"].Mm());
     }
 
-    private static DartPlan Darts(JsonValue value)
-    {
-        JsonObject plan = value.Object("count", "intake", "length", "shortening");
-        var read = new Saying<DartPlan>(plan["count"].IsNull ? new DartPlan() : new DartPlan { Count = plan["count"].Whole(0, DartPlan.MostDarts) });
-        read.SayUnlessNull(plan["intake"], (p, intake) => p with { Intake = intake });
-        read.SayUnlessNull(plan["length"], (p, length) => p with { Length = length });
-        read.SayUnlessNull(plan["shortening"], (p, shortening) => p with { Shortening = shortening });
-        return read.Said;
-    }
+    private static string Worded(JsonValue value) => value.Name(text => Guard.Name(text, "text"));
 
-    private static SkirtFit Fit(JsonValue value)
+    /// <summary>What a table said as the file has it: in words off one tape, and the figures without their working.</summary>
+    private sealed class ServedReading(string served, WorkedLength[] figures) : TableReading
     {
-        JsonObject fit = value.Object("sideHem", "centreBackHem", "centreBackWaist", "centreBackBlend");
-        var read = new Saying<SkirtFit>(SkirtFit.Straight with { CentreBackBlend = fit["centreBackBlend"].Choice(JsonWords.Blends) });
-        read.Say(fit["sideHem"], (f, width) => f with { SideHem = width });
-        read.Say(fit["centreBackHem"], (f, width) => f with { CentreBackHem = width });
-        read.Say(fit["centreBackWaist"], (f, width) => f with { CentreBackWaist = width });
-        return read.Said;
+        public override IReadOnlyList<WorkedLength> Figures { get; } = Array.AsReadOnly(figures);
+
+        public override string Describe(TapeStep step) => served;
     }
+}
+
+/// <summary>What a file says about the method, and the method itself where it is known.</summary>
+internal sealed class ReadMethod(MethodDescription description, string[] remarks, DraftingMethod? method, IMethodValues? values)
+{
+    internal MethodDescription Description { get; } = description;
+
+    internal string[] Remarks { get; } = remarks;
+
+    /// <summary>Null where nobody knows it here.</summary>
+    internal DraftingMethod? Method { get; } = method;
+
+    internal IMethodValues? Values { get; } = values;
+
+    /// <summary>The version that is known instead of the one asked for.</summary>
+    internal string? OtherVersion { get; init; }
 }

@@ -54,6 +54,7 @@ internal static class PanelJson
         foreach (Landmark landmark in panel.Landmarks)
         {
             json.Begin('{').Name("name").Text(landmark.Name.Text);
+            json.Name("kind").Text(JsonWords.LandmarkKinds.WordOf(landmark.Kind));
             json.Name("position").Point(landmark.Position);
             json.End('}');
         }
@@ -179,8 +180,8 @@ internal static class PanelJson
 
     private static Landmark Landmark(JsonValue value)
     {
-        JsonObject said = value.Object("name", "position");
-        return new Landmark(said["name"].Name(LandmarkName.Of), PathJson.Point(said["position"]));
+        JsonObject said = value.Object("name", "kind", "position");
+        return new Landmark(said["name"].Name(LandmarkName.Of), PathJson.Point(said["position"]), said["kind"].Choice(JsonWords.LandmarkKinds));
     }
 
     private static Point2D Near(JsonValue value, Point2D place, double allowedMm, string what)

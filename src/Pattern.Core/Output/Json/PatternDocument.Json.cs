@@ -1,12 +1,13 @@
 using System.Diagnostics.Contracts;
 using System.Globalization;
 using System.IO;
+using System.Linq;
 using System.Text;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
-using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
+using Pattern.Core.Styling;
 
 namespace Pattern.Core.Output;
 
@@ -14,7 +15,7 @@ namespace Pattern.Core.Output;
 public sealed partial class PatternDocument
 {
     private const string Format = "pattern-core";
-    private const int Version = 1;
+    private const int Version = 2;
     private const string Unit = "mm";
     private const int ReadAtOnce = 81_920;
 
@@ -33,16 +34,11 @@ public sealed partial class PatternDocument
         json.Name("version").Whole(Version);
         json.Name("unit").Text(Unit);
         json.Name("body");
-        BodyJson.Write(json, Body);
+        BodyJson.Write(json, Block.Body);
         json.Name("method");
-        MethodJson.Write(json, _builder.Options);
-        json.Name("panels").Begin('[');
-        foreach (Panel panel in _panels)
-        {
-            PanelJson.Write(json, panel);
-        }
-
-        json.End(']').Name("pieces").RequireEntries(Pieces.Pieces.Count);
+        MethodJson.Write(json, Block);
+        BlockJson.Write(json, Block);
+        json.Name("pieces").RequireEntries(Pieces.Pieces.Count);
         json.Begin('[');
         foreach (PatternPiece piece in Pieces.Pieces)
         {
@@ -75,24 +71,28 @@ public sealed partial class PatternDocument
 
     /// <summary>Reads a document from the text of a JSON file, as a whole or not at all.</summary>
     /// <param name="text">The whole text, with or without a byte order mark.</param>
+    /// <param name="methods">What a block can be drafted anew by; the methods that the library brings where it is left out, and its designs in any case. A block of another method is read as well.</param>
     /// <exception cref="DocumentFormatException">The text is no JSON, no pattern, of another version, or too large; or the library refuses what it says.</exception>
-    public static PatternDocument FromJson(string text) => Read(JsonScanner.Scan(Guard.NotNull(text, nameof(text))).Root);
+    public static PatternDocument FromJson(string text, MethodCatalogue? methods = null)
+        => Read(JsonScanner.Scan(Guard.NotNull(text, nameof(text))).Root, methods ?? MethodCatalogue.BuiltIn);
 
     /// <summary>Reads a document from a JSON file, as a whole or not at all.</summary>
     /// <param name="path">The file, in UTF-8.</param>
+    /// <param name="methods">What a block can be drafted anew by; the methods that the library brings where it is left out, and its designs in any case. A block of another method is read as well.</param>
     /// <exception cref="DocumentFormatException">The file is no JSON, no pattern, of another version, or too large; or the library refuses what it says.</exception>
     /// <exception cref="IOException">The file cannot be opened or read.</exception>
-    public static PatternDocument LoadJson(string path)
+    public static PatternDocument LoadJson(string path, MethodCatalogue? methods = null)
     {
         Guard.Name(path, nameof(path));
         using FileStream stream = File.OpenRead(path);
-        return ReadJson(stream);
+        return ReadJson(stream, methods);
     }
 
     /// <summary>Reads a document from a stream, from where it stands to its end, as a whole or not at all. The stream stays open.</summary>
     /// <param name="stream">A JSON file in UTF-8. At most 16 MiB are read.</param>
+    /// <param name="methods">What a block can be drafted anew by; the methods that the library brings where it is left out, and its designs in any case. A block of another method is read as well.</param>
     /// <exception cref="DocumentFormatException">The text is no JSON, no pattern, of another version, or too large; or the library refuses what it says.</exception>
-    public static PatternDocument ReadJson(Stream stream)
+    public static PatternDocument ReadJson(Stream stream, MethodCatalogue? methods = null)
     {
         Guard.NotNull(stream, nameof(stream));
         var bytes = new MemoryStream();
@@ -111,17 +111,17 @@ public sealed partial class PatternDocument
         byte[] all = bytes.GetBuffer();
         try
         {
-            return FromJson(Utf8.GetString(all, 0, (int)bytes.Length));
+            return FromJson(Utf8.GetString(all, 0, (int)bytes.Length), methods);
         }
         catch (DecoderFallbackException e)
         {
             // What can be read up to there says where in the content it is.
             string found = "a byte that is not UTF-8, 0x" + all[e.Index].ToString("X2", CultureInfo.InvariantCulture);
-            return Read(JsonScanner.Scan(Utf8.GetString(all, 0, e.Index), found).Root);
+            return Read(JsonScanner.Scan(Utf8.GetString(all, 0, e.Index), found).Root, methods ?? MethodCatalogue.BuiltIn);
         }
     }
 
-    private static PatternDocument Read(JsonValue root)
+    private static PatternDocument Read(JsonValue root, MethodCatalogue methods)
     {
         // First of all: whatever else a file of another format or version holds, it is not for this reader.
         if (root.TryProperty("format", out JsonValue format) && format.Text() != Format)
@@ -134,27 +134,20 @@ public sealed partial class PatternDocument
             throw version.Fault(DiagnosticCode.JsonVersionUnknown, version.Described(), JsonValue.Number(Version));
         }
 
-        JsonObject said = root.Object("format", "version", "unit", "body", "method", "panels", "pieces");
+        JsonObject said = root.Object("format", "version", "unit", "body", "method", "designs", "landmarks", "lines", "panels", "times", "seams", "pieces");
         if (said["unit"].Text() != Unit)
         {
             throw said["unit"].Fault(DiagnosticCode.JsonValueWrong, said["unit"].Described(), Unit);
         }
 
         BodyMeasurements body = BodyJson.Read(said["body"]);
-        SkirtBlockBuilder builder = MethodJson.Read(said["method"], body);
-        PanelName[] names = [PanelName.Back, PanelName.Front];
-        JsonValue[] values = said["panels"].List(names.Length, names.Length);
-        var panels = new Panel[names.Length];
-        for (int i = 0; i < names.Length; i++)
-        {
-            panels[i] = PanelJson.Read(values[i]);
-            if (panels[i].Name != names[i])
-            {
-                throw values[i].Fault(DiagnosticCode.JsonValueWrong, "panel " + panels[i].Name, "panel " + names[i]);
-            }
-        }
-
+        Block block = BlockJson.Read(body, WithBuiltInDesigns(methods), said);
         PatternPiece[] pieces = said["pieces"].List(PieceJson.Read);
-        return new PatternDocument(builder, body, panels, said["pieces"].Make(() => PieceSet.Of(pieces)));
+        return new PatternDocument(block, said["pieces"].Make(() => PieceSet.Of(pieces)));
     }
+
+    // Those of the caller come first: one may have the name of one that the library brings later on.
+    private static MethodCatalogue WithBuiltInDesigns(MethodCatalogue methods) => BuiltInDesigns.All
+        .Where(design => !methods.TryFindDesign(design.Name, out _))
+        .Aggregate(methods, (catalogue, design) => catalogue.With(design));
 }

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
 
@@ -64,6 +65,7 @@ internal static class PieceJson
 
         json.End(']').Name("label");
         Write(json, said.Label);
+        json.Name("tape").Text(said.Tape is { } tape ? JsonWords.Tapes.WordOf(tape) : null);
         json.Name("drawn");
         DrawnJson.Write(json, piece);
         json.End('}');
@@ -71,7 +73,7 @@ internal static class PieceJson
 
     internal static PatternPiece Read(JsonValue value)
     {
-        JsonObject said = value.Object("name", "panel", "allowance", "allowances", "corners", "fold", "unfolded", "internalLines", "cuts", "label", "drawn");
+        JsonObject said = value.Object("name", "panel", "allowance", "allowances", "corners", "fold", "unfolded", "internalLines", "cuts", "label", "tape", "drawn");
         var piece = new Saying<PatternPiece>(PatternPiece.From(PanelJson.Read(said["panel"])));
         if (!said["name"].IsNull)
         {
@@ -110,6 +112,12 @@ internal static class PieceJson
             piece.Say(said["label"], p => p.WithLabel(label));
         }
 
+        if (!said["tape"].IsNull)
+        {
+            TapeStep tape = said["tape"].Choice(JsonWords.Tapes);
+            piece.Say(said["tape"], p => p.WithTape(tape));
+        }
+
         DrawnJson.Check(said["drawn"], piece.Said);
         return piece.Said;
     }
@@ -120,7 +128,7 @@ internal static class PieceJson
         foreach (JsonValue entry in value.List())
         {
             JsonObject allowance = entry.Object("edge", "allowance");
-            EdgeName edge = Once(allowance["edge"], EdgeName.Of, edges);
+            EdgeName edge = allowance["edge"].NameOnce(EdgeName.Of, edges);
             piece.Say(allowance["allowance"], (p, width) => p.WithAllowance(edge, width));
         }
     }
@@ -149,16 +157,10 @@ internal static class PieceJson
         foreach (JsonValue entry in value.List())
         {
             JsonObject cut = entry.Object("count", "cloth");
-            ClothName cloth = Once(cut["cloth"], ClothName.Of, cloths);
+            ClothName cloth = cut["cloth"].NameOnce(ClothName.Of, cloths);
             int count = cut["count"].Whole(1, PatternPiece.MostCut);
             piece.Say(entry, p => p.Cut(count, cloth));
         }
-    }
-
-    private static T Once<T>(JsonValue value, Func<string, T> of, HashSet<T> known)
-    {
-        T name = value.Name(of);
-        return known.Add(name) ? name : throw value.Fault(DiagnosticCode.JsonSaidTwice, value.Described() + " again", "once");
     }
 
     private static void Write(JsonWriter json, PieceLabel? label)

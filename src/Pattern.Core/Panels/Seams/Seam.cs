@@ -118,7 +118,7 @@ public sealed partial class Seam
     /// <exception cref="ArgumentOutOfRangeException">The ease is not finite.</exception>
     [Pure]
     public Seam WithEaseBetween(Length ease, SeamMark from, SeamMark to)
-        => new(this, OwnName, _stretchNames) { EaseMm = Guard.Millimetres(ease, nameof(ease)), EaseSpan = (from, to, true) };
+        => WithEaseBetween(ease, from, to, onFirst: true);
 
     /// <summary>Says how the edges run, where that cannot be found because a panel is drawn turned over.</summary>
     [Pure]
@@ -153,6 +153,9 @@ public sealed partial class Seam
 
     /// <summary>Such as <c>side seam, back side to front side</c>.</summary>
     public override string ToString() => Name == Place ? Place : Name + ", " + Place;
+
+    internal Seam WithEaseBetween(Length ease, SeamMark from, SeamMark to, bool onFirst)
+        => new(this, OwnName, _stretchNames) { EaseMm = Guard.Millimetres(ease, nameof(ease)), EaseSpan = (from, to, onFirst) };
 
     internal Seam With(EdgeOf old, EdgeOf now) => new(Between(First == old ? now : First, Second == old ? now : Second), OwnName, _stretchNames)
     {

@@ -2,6 +2,8 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json;
+using Pattern.Core.Blocks;
+using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;
@@ -13,16 +15,31 @@ namespace Pattern.Core.Tests.Output;
 internal static class DocumentNumbers
 {
     internal static IEnumerable<double> OfModel(PatternDocument document)
-        => document.Panels.SelectMany(Of).Concat(document.Pieces.Pieces.SelectMany(piece => Of(piece.Half).Concat(Drawn(piece))));
+        => Of(document.Block).Concat(document.Pieces.Pieces.SelectMany(piece => Of(piece.Half).Concat(Drawn(piece))));
 
     internal static IEnumerable<double> OfFile(JsonElement root)
     {
         IEnumerable<double> panels = root.GetProperty("panels").EnumerateArray().SelectMany(PanelIn);
-        return panels.Concat(root.GetProperty("pieces").EnumerateArray().SelectMany(piece => PanelIn(piece.GetProperty("panel")).Concat(DrawnIn(piece.GetProperty("drawn")))));
+        IEnumerable<double> marks = Each(root, "landmarks", mark => In(mark, "drafted", "trued"));
+        IEnumerable<double> lines = Each(root, "lines", line => In(line, "drafted", "trued"));
+        return marks.Concat(lines).Concat(panels).Concat(root.GetProperty("pieces").EnumerateArray().SelectMany(piece => PanelIn(piece.GetProperty("panel")).Concat(DrawnIn(piece.GetProperty("drawn")))));
     }
 
     internal static void AssertSameBits(IEnumerable<double> expected, IEnumerable<double> actual)
         => Assert.Equal(expected.Select(BitConverter.DoubleToInt64Bits), actual.Select(BitConverter.DoubleToInt64Bits));
+
+    /// <summary>Points, lines and panels; a line drawn by hand is an edge as trued, and no line.</summary>
+    internal static IEnumerable<double> Of(Block block)
+    {
+        BlockLine[] left = [.. block.Trued.Lines];
+        int next = 0;
+        return
+        [
+            .. block.Drafted.Landmarks.Zip(block.Trued.Landmarks, (drafted, trued) => Of(drafted.Position).Concat(Of(trued.Position))).SelectMany(pair => pair),
+            .. block.Drafted.Lines.SelectMany(line => line.Role == ConstructionRole.HandDrawn ? Of(line.Path) : Of(line.Path).Concat(Of(left[next++].Path))),
+            .. block.Panels.SelectMany(Of),
+        ];
+    }
 
     internal static IEnumerable<double> Of(CurvePath path) => path.Segments.SelectMany(segment => segment.Kind switch
     {

@@ -33,7 +33,7 @@ public class JsonContentTests
             Type kind = field.FieldType.GetGenericArguments().Single();
 
             // Of the units of UnitsNet, a body has only those of a tape.
-            foreach (object choice in Enum.GetValues(kind).Cast<object>().Where(_ => kind.Assembly == typeof(PatternDocument).Assembly))
+            foreach (object choice in ChoicesOf(kind).Where(_ => kind.Assembly == typeof(PatternDocument).Assembly))
             {
                 var word = (string)field.FieldType.GetMethod("WordOf", BindingFlags.Instance | BindingFlags.NonPublic)!.Invoke(words, [choice])!;
                 Assert.Contains("\"" + word + "\"", schema);
@@ -43,6 +43,11 @@ public class JsonContentTests
 
         Assert.True(choices > 20);
     }
+
+    // A choice that is no enumeration has a static property for each of its values.
+    private static IEnumerable<object> ChoicesOf(Type kind) => kind.IsEnum
+        ? Enum.GetValues(kind).Cast<object>()
+        : kind.GetProperties(BindingFlags.Static | BindingFlags.Public).Select(property => property.GetValue(null)!);
 
     private static readonly string Json = JsonSamples.Small.ToJson();
 
@@ -56,20 +61,51 @@ public class JsonContentTests
     [InlineData("/body/measurements/3/defined", "null", DiagnosticCode.JsonValueWrong, "an object")]
     [InlineData("/body/measurements/3/defined/least", "900", DiagnosticCode.JsonContentRefused, "PC0002", "/body/measurements/3/defined")]
     [InlineData("/body/measurements/3/defined/most", "500", DiagnosticCode.JsonContentRefused, "head girth", "/body/measurements/3/millimetres")]
-    [InlineData("/method/name", "\"trousers\"", DiagnosticCode.JsonValueWrong, "skirt block")]
-    [InlineData("/method/options/waistEase", "203.3", DiagnosticCode.JsonContentRefused, "PC0002")]
-    [InlineData("/method/options/length", "0", DiagnosticCode.JsonContentRefused, "PC0002")]
-    [InlineData("/method/options/centreFrontDrop", "-51", DiagnosticCode.JsonContentRefused, "PC0002")]
-    [InlineData("/method/options/levels/lowerHip", "1000.5", DiagnosticCode.JsonContentRefused, "PC0002")]
-    [InlineData("/method/options/frontDarts/count", "5", DiagnosticCode.JsonValueWrong, "0 to 4")]
-    [InlineData("/method/options/frontDarts/count", "1.5", DiagnosticCode.JsonValueWrong, "a whole number")]
-    [InlineData("/method/options/backDarts/length", "9", DiagnosticCode.JsonContentRefused, "PC0002")]
-    [InlineData("/method/options/fit/sideHem", "151", DiagnosticCode.JsonContentRefused, "PC0002")]
-    [InlineData("/method/options/waistline", "\"low\"", DiagnosticCode.JsonValueWrong, "shaped, level, lowered-back")]
-    [InlineData("/method/options/shaping/law", "\"proportional\"", DiagnosticCode.JsonValueWrong, "null where there is a table")]
-    [InlineData("/method/options/shaping/table/rows/1/difference", "203.2", DiagnosticCode.JsonContentRefused, "PC5", "/method/options/shaping/table/rows/1")]
-    [InlineData("/method/options/shaping/table/name", "\"a\\nb\"", DiagnosticCode.JsonContentRefused, "PC5")]
-    [InlineData("/panels/0/name", "\"side\"", DiagnosticCode.JsonValueWrong, "panel back", "/panels/0")]
+    [InlineData("/method/name", "\"Sample!\"", DiagnosticCode.JsonContentRefused, "PC0007")]
+    [InlineData("/method/version", "\" \"", DiagnosticCode.JsonContentRefused, "PC0006")]
+    [InlineData("/method/settings", "[]", DiagnosticCode.JsonValueWrong, "every setting of sample 7 b")]
+    [InlineData("/method/settings/0/name", "\"height\"", DiagnosticCode.JsonValueWrong, "width, depth, slope, pleats, closing, fullness, notes")]
+    [InlineData("/method/settings/0/name", "\"depth\"", DiagnosticCode.JsonSaidTwice, "depth", "/method/settings/1/name")]
+    [InlineData("/method/settings/0/kind", "\"angle\"", DiagnosticCode.JsonValueWrong, "allowed is length")]
+    [InlineData("/method/settings/0/value", "500.1", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/settings/0/value", "null", DiagnosticCode.JsonValueWrong, "a value")]
+    [InlineData("/method/settings/1/value", "9", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/method/settings/2/value", "0.8", DiagnosticCode.JsonContentRefused, "slope")]
+    [InlineData("/method/settings/3/value", "13", DiagnosticCode.JsonContentRefused, "pleats")]
+    [InlineData("/method/settings/3/value", "1.5", DiagnosticCode.JsonValueWrong, "a whole number")]
+    [InlineData("/method/settings/4/value", "\"hooks\"", DiagnosticCode.JsonContentRefused, "zip, ties")]
+    [InlineData("/method/settings/6/value", "[]", DiagnosticCode.JsonValueWrong, "1 to 10000 entries")]
+    [InlineData("/method/settings/6/value/0", "\"a\\nb\"", DiagnosticCode.JsonValueWrong, "one line")]
+    [InlineData("/method/settings/5/value", "1.5", DiagnosticCode.JsonContentRefused, "fullness")]
+    [InlineData("/designs/0/name", "\"Patched\"", DiagnosticCode.JsonContentRefused, "PC0007")]
+    [InlineData("/designs/0/settings/0/value", "91", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/designs/0/settings/0/name", "\"length\"", DiagnosticCode.JsonValueWrong, "allowed is size")]
+    [InlineData("/designs/0/settings", "[]", DiagnosticCode.JsonValueWrong, "every setting of patched 1")]
+    [InlineData("/designs/0/promisedAnew/0", "\"\"", DiagnosticCode.JsonContentRefused, "PC0007")]
+    [InlineData("/times", "[2]", DiagnosticCode.JsonValueWrong, "2 entries")]
+    [InlineData("/times/0", "0", DiagnosticCode.JsonValueWrong, "1 to 99")]
+    [InlineData("/method/readings/0/purpose", "\"Width\"", DiagnosticCode.JsonContentRefused, "PC0007")]
+    [InlineData("/method/remarks/0", "\"\"", DiagnosticCode.JsonContentRefused, "PC0006")]
+    [InlineData("/landmarks/0/name", "\"side\"", DiagnosticCode.JsonSaidTwice, "side", "/landmarks/1/name")]
+    [InlineData("/landmarks/0/kind", "\"corner\"", DiagnosticCode.JsonValueWrong, "point, dart-middle, dart-apex")]
+    [InlineData("/landmarks/3/trued", "[1, 2]", DiagnosticCode.JsonTruedDiffers, "a list of 2")]
+    [InlineData("/landmarks/2/trued", "[1, 2]", DiagnosticCode.JsonTruedDiffers, "between its landmarks", "/lines/2/trued")]
+    [InlineData("/lines/0/role", "\"wall\"", DiagnosticCode.JsonValueWrong, "frame, level, guide, hand-drawn")]
+    [InlineData("/lines/0/trued", "null", DiagnosticCode.JsonTruedDiffers, "between its landmarks")]
+    [InlineData("/lines/3/trued", "[{\"line\": [0, 0, 1, 1]}]", DiagnosticCode.JsonTruedDiffers, "becomes an edge")]
+    [InlineData("/lines/0/name", "\"\"", DiagnosticCode.JsonContentRefused, "PC0008")]
+    [InlineData("/panels", "[]", DiagnosticCode.JsonValueWrong, "1 to 1000 entries")]
+    [InlineData("/panels/1/name", "\"back\"", DiagnosticCode.JsonSaidTwice, "panel back again", "/panels/1")]
+    [InlineData("/seams/0/name", "\"\"", DiagnosticCode.JsonContentRefused, "PC0006")]
+    [InlineData("/seams/0/second/panel", "\"back\"", DiagnosticCode.JsonContentRefused, "PC2201", "/seams/0/second")]
+    [InlineData("/seams/0/run", "\"up\"", DiagnosticCode.JsonValueWrong, "found, same-way, opposite")]
+    [InlineData("/seams/0/first/from/value", "1", DiagnosticCode.JsonValueWrong, "null at an end")]
+    [InlineData("/seams/0/first/from/mark", "\"corner\"", DiagnosticCode.JsonValueWrong, "start, end, notch, distance")]
+    [InlineData("/seams/1/second/from/value", "0", DiagnosticCode.JsonValueWrong, "1 to 99")]
+    [InlineData("/seams/1/second/from/value", "1.5", DiagnosticCode.JsonValueWrong, "a whole number")]
+    [InlineData("/seams/1/easeSpan/on", "\"third\"", DiagnosticCode.JsonValueWrong, "first, second")]
+    [InlineData("/seams/1/easeSpan/from/value", "-1", DiagnosticCode.JsonContentRefused, "PC0002")]
+    [InlineData("/pieces/0/tape", "\"1/3 in\"", DiagnosticCode.JsonValueWrong, "1/2 in, 1/4 in, 1/8 in")]
     [InlineData("/panels/0/name", "\"Back!\"", DiagnosticCode.JsonContentRefused, "PC0007")]
     [InlineData("/panels/0/edges/1/name", "\"waist\"", DiagnosticCode.JsonContentRefused, "PC2003", "/panels/0/edges")]
     [InlineData("/panels/0/edges", "[]", DiagnosticCode.JsonContentRefused, "PC2001")]
@@ -101,12 +137,63 @@ public class JsonContentTests
     [InlineData("/pieces/0/drawn/foldLine", "[0, 0, 1, 1]", DiagnosticCode.JsonDrawnDiffers, "null")]
     public void FromJson_OfContentThatMakesNoPattern_IsRefusedWithItsPath(string pointer, string text, DiagnosticCode code, string says, string? path = null)
     {
-        DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(JsonPlaces.Replaced(Json, pointer, text)));
+        DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(JsonPlaces.Replaced(Json, pointer, text), JsonSamples.Methods));
 
         Assert.Equal((code, path ?? pointer), (fault.Code, fault.Path));
         Assert.Contains(says, fault.Message);
         Assert.Equal(code == DiagnosticCode.JsonContentRefused, fault.InnerException is not null);
         Assert.DoesNotContain("(Parameter", fault.Message);
+    }
+
+    // Ranges are those that the documentation of the skirt's builder states.
+    [Theory]
+    [InlineData("waist ease", "203.3", "PC0002")]
+    [InlineData("waist ease", "null", "a value")]
+    [InlineData("length", "0", "PC0002")]
+    [InlineData("centre front drop", "-51", "PC0002")]
+    [InlineData("lower hip depth", "1000.5", "PC0002")]
+    [InlineData("front dart count", "5", "front dart count")]
+    [InlineData("back dart length", "9", "PC0002")]
+    [InlineData("side hem in", "151", "PC0002")]
+    [InlineData("waistline", "\"low\"", "shaped, level, lowered back")]
+    [InlineData("shaping", "[\"# unit: in\", \"difference,back_wider,front_dart,back_dart,front_drop\", \"8,1/2,1,1,1\", \"8,1/2,1,1,1\"]", "PC5")]
+    public void FromJson_OfASkirtWithASettingThatItDoesNotTake_IsRefusedWithItsPath(string setting, string text, string says)
+    {
+        string json = JsonSamples.Full.ToJson();
+        int index = JsonSamples.Block.Method.Settings.ToList().FindIndex(value => value.Name == setting);
+        string pointer = $"/method/settings/{index}/value";
+
+        DocumentFormatException fault = Assert.Throws<DocumentFormatException>(() => PatternDocument.FromJson(JsonPlaces.Replaced(json, pointer, text)));
+
+        Assert.Equal((says == "a value" ? DiagnosticCode.JsonValueWrong : DiagnosticCode.JsonContentRefused, pointer), (fault.Code, fault.Path));
+        Assert.Contains(says, fault.Message);
+    }
+
+    // Another version of a method is another method: the block is there, its settings are not held against those that are known.
+    [Fact]
+    public void FromJson_OfAnotherVersionOfTheMethod_IsReadAsOfAMethodThatIsNotKnown()
+    {
+        string json = JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/version", "\"0\"");
+
+        PatternDocument read = PatternDocument.FromJson(json);
+
+        Assert.Equal(json, read.ToJson());
+        Assert.Contains("skirt block 0 is not known here, only its version " + BuiltInMethods.Skirt.Version, Assert.Single(read.Block.Report.Advice).Advice!.Reason);
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => read.DraftBlock());
+        Assert.Equal(DiagnosticCode.MethodUnknown, refusal.Code);
+        Assert.Contains("skirt block 0", refusal.Message);
+    }
+
+    // A panel of the file that the draft does not have, or has under another name.
+    [Fact]
+    public void DraftBlock_OfAFileWithOtherPanels_SaysSo()
+    {
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(PatternDocument.Of(SamplePieces.Skirt).ToJson(), "/panels/1/name", "\"apron\""));
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => read.DraftBlock());
+
+        Assert.Equal((DiagnosticCode.DraftDiffers, "block"), (refusal.Code, refusal.Landmark));
+        Assert.Contains("back; apron", refusal.Message);
     }
 
     [Fact]
@@ -191,7 +278,7 @@ public class JsonContentTests
     [Fact]
     public void DraftBlock_OfAFileWithAnotherEase_SaysWhichPanelAndHowFar()
     {
-        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/options/hipEase", "23.4"));
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/settings/2/value", "23.4"));
 
         ConstructionException refusal = Assert.Throws<ConstructionException>(() => read.DraftBlock());
 
@@ -199,7 +286,7 @@ public class JsonContentTests
         Assert.InRange(refusal.Measured!.Value.Millimeters, 0.05, 1.0);
         Assert.Equal(0.01, refusal.Allowed!.Value.Millimeters);
         Assert.Contains("allowed is 0.01 mm", refusal.Message);
-        SkirtBlock block = read.ToBuilder().Draft();
+        SkirtBlock block = SkirtBlockBuilder.From(read.Block.ToBuilder()).Draft();
         Assert.Equal(23.4, block.HipEase.Millimeters);
     }
 
@@ -222,7 +309,7 @@ public class JsonContentTests
         PatternDocument again = PatternDocument.FromJson(changed.ToJson());
         Assert.Equal(changed.ToJson(), again.ToJson());
         Assert.Equal(21, again.Pieces.Pieces[0].FindEdge(EdgeName.SideSeam).Allowance.Millimeters);
-        Assert.Equal(read.Panels.Select(panel => panel.Name), again.Panels.Select(panel => panel.Name));
+        Assert.Equal(read.Block.Panels.Select(panel => panel.Name), again.Block.Panels.Select(panel => panel.Name));
     }
 
     // Where the cap of a dart lies follows from how it is pressed, so a block pressed otherwise is another one.
@@ -237,7 +324,7 @@ public class JsonContentTests
     [Fact]
     public void DraftBlock_OfAFileWithAnotherNumberOfDarts_SaysSo()
     {
-        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/options/frontDarts/count", "3"));
+        PatternDocument read = PatternDocument.FromJson(JsonPlaces.Replaced(JsonSamples.Plain.ToJson(), "/method/settings/11/value", "3"));
 
         ConstructionException refusal = Assert.Throws<ConstructionException>(() => read.DraftBlock());
 

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using Pattern.Core.Blocks;
+using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
@@ -41,14 +42,70 @@ internal static class JsonSamples
 
     internal static PatternDocument Full { get; } = PatternDocument.Of(Block, MakePieces());
 
+    internal static MethodSetting<Length> Width { get; } = MethodSetting.OfLength("width", Length.FromMillimeters(120.5), Length.Zero, Length.FromMillimeters(500)).Printed();
+
+    internal static MethodSetting<Length> Depth { get; } = MethodSetting.OfLength("depth", null, Length.FromMillimeters(10), Length.FromMillimeters(500));
+
+    /// <summary>A method with a setting of every kind, and lines of every role; its panels are those of <see cref="Block"/>.</summary>
+    internal static DraftingMethod Sample { get; } = DraftingMethod.Of(
+        "sample",
+        "7 b",
+        DraftSample,
+        Width,
+        Depth,
+        MethodSetting.OfAngle("slope", Angle.FromDegrees(7), Angle.Zero, Angle.FromDegrees(45)),
+        MethodSetting.OfCount("pleats", 3, 0, 12),
+        MethodSetting.OfChoice("closing", "zip", "zip", "ties"),
+        MethodSetting.OfShare("fullness", Ratio.FromDecimalFractions(1.0 / 3), Ratio.Zero, Ratio.FromPercent(100)),
+        MethodSetting.OfText("notes", "first\n\nthird \"quoted\" \u00fc\r"));
+
+    /// <summary>A design that a file can name.</summary>
+    internal static BlockDesign Patched { get; } = BlockDesign.Of(
+        "patched", "1", _ => { }, MethodSetting.OfLength("size", Length.FromMillimeters(50), Length.FromMillimeters(10), Length.FromMillimeters(90)));
+
+    internal static MethodCatalogue Methods { get; } = MethodCatalogue.BuiltIn.With(Sample).With(Patched);
+
     /// <summary>One block and one piece with everything.</summary>
-    internal static PatternDocument Small { get; } = PatternDocument.Of(Block, PieceSet.Of(MakeSmall()));
+    internal static PatternDocument Small { get; } = WithDesign(PatternDocument.Of(Sample.For(Rosalind).Draft(), PieceSet.Of(MakeSmall())));
 
     /// <summary>The names of properties that may be null.</summary>
     internal static IReadOnlyCollection<string> Nullable { get; } =
-    [
-        "name", "defined", "law", "table", "yoke", "upperHip", "lowerHip", "sideLift", "centreBackLift", "shortening", "centreFrontDrop", "count", "intake", "length", "stitched", "fold", "label", "wearer", "size", "date", "foldLine",
-    ];
+        ["name", "defined", "value", "easeSpan", "stitched", "fold", "label", "wearer", "size", "date", "tape", "foldLine"];
+
+    // A design of the library's kind would take the lines of the draft away, which are wanted here.
+    private static PatternDocument WithDesign(PatternDocument document) => PatternDocument.FromJson(
+        JsonPlaces.Replaced(
+            document.ToJson(),
+            "/designs",
+            "[{\"name\": \"patched\", \"version\": \"1\", \"settings\": [{\"name\": \"size\", \"kind\": \"length\", \"value\": 33.25, \"printed\": true}], \"promisedAnew\": [\"hem\"]}]"),
+        Methods);
+
+    private static void DraftSample(BlockDraft draft)
+    {
+        DraftingSheet sheet = draft.Sheet;
+        WorkedLength width = draft.Take(Width);
+        Landmark top = sheet.Mark("top", Point2D.FromMillimeters(-0.0, 0.1 + 0.2));
+        Landmark side = sheet.SquareAcross(top, Across.Right, width, "side", LineName.Of("frame", ConstructionRole.Frame));
+        Landmark low = sheet.SquareDown(top, width, "low", LineName.Of("level", ConstructionRole.Level));
+        sheet.Join(side, low, "guide");
+        sheet.Curve(top, Direction.Right, low, Direction.Down, LineName.Of("by hand", ConstructionRole.HandDrawn));
+        Landmark carried = Block.Back.Landmarks[0];
+        sheet.Mark(carried.Name, Point2D.FromMillimeters(1, 2));
+        draft.Trued("low", Point2D.FromMillimeters(3, -121.0 / 3));
+        draft.Read("width", new SampleReading(width));
+        draft.Remark("Half of the sample.");
+        draft.Add(Block.Back);
+        draft.Add(Block.Front);
+        EdgeOf back = EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam);
+        EdgeOf waist = EdgeOf.Panel(PanelName.Back, EdgeName.Waist);
+        draft.Seams(SeamPlan.Of(
+            Seam.Between(back, EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam)).Named("side seam", "waist to hip", "hip to hem"),
+            Seam.Between(EdgeOf.Panel(PanelName.Front, EdgeName.Waist), waist)
+                .WithEaseBetween(Length.FromMillimeters(12.5), SeamMark.At(Length.FromMillimeters(10)), SeamMark.End)
+                .OverFirst(SeamMark.Notch(1), SeamMark.End)
+                .Running(SeamRun.SameWay)
+                .Reversed()));
+    }
 
     private static PatternPiece MakeSmall() => MakeRichPiece()
         .CutOnFold(EdgeName.Centre)
@@ -56,10 +113,11 @@ internal static class JsonSamples
         .WithAllowance(EdgeName.Of("other side"), Length.FromMillimeters(20))
         .Cut(1, ClothName.Main)
         .Cut(2, ClothName.Of("felt"))
-        .WithLabel(PieceLabel.For("Cape").ForWhom("Puck").WithSize("S").WithNote("one").Dated(new DateTime(2026, 3, 14)));
+        .WithLabel(PieceLabel.For("Cape").ForWhom("Puck").WithSize("waist girth 74.93 cm, hip girth 101 cm, stature 167.6 cm, head girth 56.7 cm").WithNote("one").Dated(new DateTime(2026, 3, 14)));
 
     private static PatternPiece MakeRichPiece() => SamplePieces.WithTradeAllowances(Rich)
         .WithName(PanelName.Of("rich"))
+        .WithTape(TapeStep.Sixteenth)
         .WithInternalLine("pocket", InternalLineKind.Placement, CurvePath.From(SamplePieces.At(20, 60)).LineTo(SamplePieces.At(40, 60)).LineTo(SamplePieces.At(40, 80)).Closed());
 
     private static PieceSet MakePieces()
@@ -89,5 +147,12 @@ internal static class JsonSamples
             .TakeInDart(EdgeName.Waist.Middle, Length.FromMillimeters(15), Length.FromMillimeters(60))
             .TurnDartIntoTuck(EdgeName.Waist.Dart(1), Length.FromMillimeters(25))
             .TakeInInsideDart(At(30, 120), At(30, 20), Length.FromMillimeters(6), Ratio.FromDecimalFractions(0.4));
+    }
+
+    private sealed class SampleReading(WorkedLength width) : TableReading
+    {
+        public override IReadOnlyList<WorkedLength> Figures => [width.Half(), width.Times(1.0 / 3).Named("third of the width")];
+
+        public override string Describe(TapeStep step) => "row 3 of the sample, in " + step;
     }
 }

@@ -55,6 +55,12 @@ internal static class WorkedText
                 writer.WriteWorking(length, 0);
                 writer.Text.Append(" = ");
             }
+            else if (figures is not null && new Sum(shown, figures).Rounds(length))
+            {
+                // A reader of a whole sheet gets the working all the same, and is told that its result is no mark of the tape.
+                writer.WriteWorking(length, 0);
+                writer.Text.Append(", rounded: ");
+            }
 
             writer.WriteFigure(length.ValueMm);
         }
@@ -214,6 +220,14 @@ internal static class WorkedText
             Fraction printed = Printed(length.ValueMm, step);
             Fraction worked = length.First is null ? printed : Worked(length, 0);
             return !_losesOne && printed.IsKnown && worked.Equals(printed);
+        }
+
+        /// <summary>Whether the printed result is the mark nearest to what its printed figures make.</summary>
+        internal bool Rounds(WorkedLength length)
+        {
+            Fraction printed = Printed(length.ValueMm, step);
+            Fraction off = Worked(length, 0) - printed;
+            return !_losesOne && off.IsKnown && (off.Numerator < 0 ? -off : off).CompareTo(Fraction.Of(1m, 2 * step.Parts)) <= 0;
         }
 
         // In the unit of the tape: its figures may stand on different marks.

@@ -17,16 +17,24 @@ internal sealed class PrintedSum
     private PrintedSum(string text) => _text = text;
 
     /// <summary>The sums that a line of a sheet prints, each from the first word of its working to the unit of its result.</summary>
-    internal static IEnumerable<string> In(string line)
+    internal static IEnumerable<string> In(string line, string equals = " = ")
     {
-        foreach (Match end in Regex.Matches(line, @" = (?<figure>-?~?-?\d[\d /.]*(?:mm|cm|in))\b"))
+        foreach (Match end in Regex.Matches(line, equals + @"(?<figure>-?~?-?\d[\d /.]*(?:mm|cm|in))\b"))
         {
             string before = line[..end.Index];
 
             // A working begins after a colon, after the spaces of a table, after "take in" or a comma that begins no limit, and at the unit of the figure before.
-            Match begin = Regex.Matches(before, @": |  +|would take in |, (?!at most|at least)| (?:in|cm)[,:] ").LastOrDefault() ?? Match.Empty;
-            yield return before[(begin.Index + begin.Length)..] + " = " + end.Groups["figure"].Value;
+            Match begin = Regex.Matches(before, @": |  +|would take in |, (?!at most|at least|rounded)| (?:in|cm)[,:] ").LastOrDefault() ?? Match.Empty;
+            yield return before[(begin.Index + begin.Length)..] + equals + end.Groups["figure"].Value;
         }
+    }
+
+    /// <summary>By how much a result that is said to be rounded misses its working, in the unit that is printed.</summary>
+    internal static double Misses(string rounded)
+    {
+        string[] sides = rounded.Split(", rounded: ");
+        Ratio off = new PrintedSum(sides[0]).Whole() + (new PrintedSum(sides[1][..sides[1].LastIndexOf(' ')]).Whole() * new Ratio(-1, 1));
+        return Math.Abs((double)off.Above / (double)off.Below);
     }
 
     /// <summary>Null where the text has no sum to check.</summary>

@@ -117,10 +117,14 @@ public class StepsTextTests
         foreach (TapeStep tape in Tapes)
         {
             string[] lines = block.ToStepsText(tape).Split('\n');
-            string[] sums = [.. lines.SelectMany(PrintedSum.In)];
+            string[] sums = [.. lines.SelectMany(line => PrintedSum.In(line))];
 
             Assert.NotEmpty(sums);
             Assert.All(sums, sum => Assert.True(PrintedSum.AddsUp(sum), sum));
+
+            // What is said to be rounded is no farther off than half a mark.
+            string[] rounded = [.. lines.SelectMany(line => PrintedSum.In(line, ", rounded: "))];
+            Assert.All(rounded, sum => Assert.True(PrintedSum.Misses(sum) <= ((tape.Unit == UnitsNet.Units.LengthUnit.Inch ? tape.Size.Inches : tape.Size.Centimeters) / 2) + 1e-9, sum));
         }
     }
 
@@ -152,7 +156,7 @@ public class StepsTextTests
                     Assert.True(known == use.Groups["figure"].Value, $"{known}: {line}");
                 }
 
-                if (Regex.Match(line, @"^(?<name>[a-zA-Z-][^:=]*?)  +(.* = )?(?<figure>-?~?\d[\d /.]*) (in|cm)$") is { Success: true } row)
+                if (Regex.Match(line, @"^(?<name>[a-zA-Z-][^:=]*?)  +(.*( = |, rounded: ))?(?<figure>-?~?\d[\d /.]*) (in|cm)$") is { Success: true } row)
                 {
                     figures.TryAdd(row.Groups["name"].Value, row.Groups["figure"].Value);
                 }

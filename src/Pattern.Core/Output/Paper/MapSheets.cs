@@ -93,7 +93,7 @@ internal sealed class MapSheets
             Place(page => SheetMap.Draw(_tiling, LeftMm, LeftMm + _columnMm, _yMm, map, page.Map));
             if (foot is not null)
             {
-                Place(page => WriteFacts(foot, LeftMm, _columnMm, page));
+                PlaceFacts(foot);
             }
         }
 
@@ -126,12 +126,12 @@ internal sealed class MapSheets
 
     private double Height(Block block) => _yMm - block(new Page());
 
-    private void Place(Block block)
+    private void Place(Block block, double gapMm = BlockGapMm)
     {
         bool isFresh = _yMm >= TopMm;
         if (!isFresh)
         {
-            _yMm -= BlockGapMm;
+            _yMm -= gapMm;
             if (_yMm - Height(block) < _marginMm - 0.01)
             {
                 NextColumn();
@@ -248,16 +248,54 @@ internal sealed class MapSheets
         return JoinLegend.Rows("Join each row first, then the rows to one another, from the top.", LeftMm, _columnMm, y, TextMm, page.Map);
     };
 
+    // Line by line where all of them are higher than a sheet.
+    private void PlaceFacts(TitleBlock foot)
+    {
+        if (Height(page => WriteFacts(foot, LeftMm, _columnMm, page)) <= TopMm - _marginMm)
+        {
+            Place(page => WriteFacts(foot, LeftMm, _columnMm, page));
+            return;
+        }
+
+        double gapMm = BlockGapMm;
+        foreach (Action<TextColumn> line in Facts(foot, _columnMm))
+        {
+            Place(
+                page =>
+                {
+                    var column = new TextColumn(LeftMm, _columnMm, _yMm, page.Map);
+                    line(column);
+                    return column.BottomMm;
+                },
+                gapMm);
+            gapMm = 0;
+        }
+    }
+
     private double WriteFacts(TitleBlock foot, double leftMm, double widthMm, Page page)
     {
         var column = new TextColumn(leftMm, widthMm, _yMm, page.Map);
-        foreach (string note in foot.Notes)
+        foreach (Action<TextColumn> line in Facts(foot, widthMm))
         {
-            column.Write(note, TextMm, TextWeight.Regular, Ink.Middle);
-            column.Space(0.4);
+            line(column);
         }
 
-        column.Space(1);
+        return column.BottomMm;
+    }
+
+    // Notes, then rows, the verdict last.
+    private static IEnumerable<Action<TextColumn>> Facts(TitleBlock foot, double widthMm)
+    {
+        for (int i = 0; i < foot.Notes.Count; i++)
+        {
+            string note = foot.Notes[i];
+            double below = i == foot.Notes.Count - 1 ? 1.4 : 0.4;
+            yield return column =>
+            {
+                column.Write(note, TextMm, TextWeight.Regular, Ink.Middle);
+                column.Space(below);
+            };
+        }
 
         // A method names its settings as it likes: values stand clear of the longest name.
         double tab = TabMm;
@@ -269,12 +307,14 @@ internal sealed class MapSheets
         tab = Math.Min(tab, widthMm / 2);
         foreach ((string label, string value) in foot.Rows)
         {
-            column.WriteRow(label, value, tab, TextMm, TextWeight.Regular, Ink.Strong);
+            yield return column => column.WriteRow(label, value, tab, TextMm, TextWeight.Regular, Ink.Strong);
         }
 
-        column.Space(0.8);
-        column.WriteRow(foot.Verdict.Label, foot.Verdict.Value, tab, TextMm, TextWeight.Bold, foot.VerdictInk);
-        return column.BottomMm;
+        yield return column =>
+        {
+            column.Space(0.8);
+            column.WriteRow(foot.Verdict.Label, foot.Verdict.Value, tab, TextMm, TextWeight.Bold, foot.VerdictInk);
+        };
     }
 
     private Block Caution() => page =>

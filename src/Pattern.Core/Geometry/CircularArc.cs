@@ -54,12 +54,12 @@ public readonly partial struct CircularArc : IEquatable<CircularArc>
 
     /// <summary>The signed curvature, the inverse of the radius: positive where the arc turns left.</summary>
     /// <exception cref="ConstructionException">The radius is zero.</exception>
-    public ReciprocalLength Curvature => RadiusMm > 0
+    internal ReciprocalLength Curvature => RadiusMm > 0
         ? ReciprocalLength.FromInverseMillimeters(SweepRad < 0 ? -1 / RadiusMm : 1 / RadiusMm)
         : throw new ConstructionException(DiagnosticCode.CurvatureUnbounded, 0, Centre);
 
     /// <summary>The signed area between the arc and the two straight lines from the origin to its ends.</summary>
-    public Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);
+    internal Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);
 
     /// <summary>The smallest upright box around the arc.</summary>
     public BoundingBox Bounds
@@ -152,7 +152,7 @@ public readonly partial struct CircularArc : IEquatable<CircularArc>
     /// <param name="startDirection">The heading with which it leaves.</param>
     /// <param name="end">Where it ends.</param>
     /// <exception cref="ArgumentException">The end lies straight ahead or straight behind, or is the start.</exception>
-    public static CircularArc TangentTo(Point2D start, Direction startDirection, Point2D end)
+    internal static CircularArc TangentTo(Point2D start, Direction startDirection, Point2D end)
     {
         Vector2D chord = end - start;
         double half = Math.Atan2((startDirection.X * chord.YMm) - (startDirection.Y * chord.XMm), (startDirection.X * chord.XMm) + (startDirection.Y * chord.YMm));
@@ -171,7 +171,7 @@ public readonly partial struct CircularArc : IEquatable<CircularArc>
     /// <param name="distance">From zero to the length of the arc, both included.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end.</exception>
     [Pure]
-    public Point2D PointAtLength(Length distance)
+    internal Point2D PointAtLength(Length distance)
     {
         double lengthMm = LengthMm;
         double distanceMm = Guard.Millimetres(distance, 0, lengthMm, nameof(distance));

@@ -22,7 +22,7 @@ public readonly partial struct CubicBezier
     /// <param name="to">From 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A parameter is outside 0 to 1.</exception>
     [Pure]
-    public CubicBezier SubCurve(double from, double to)
+    internal CubicBezier SubCurve(double from, double to)
     {
         CheckParameter(from);
         CheckParameter(to);

@@ -82,7 +82,7 @@ public readonly partial struct CubicBezier
     /// <param name="line">The line that it runs into.</param>
     /// <param name="touch">The point of the line where it arrives.</param>
     /// <exception cref="ArgumentException">The touching point is not on the line, or is the start.</exception>
-    public static CubicBezier TangentTo(Point2D start, Line line, Point2D touch) => Between(start, touch, Onward(start, line, touch));
+    internal static CubicBezier TangentTo(Point2D start, Line line, Point2D touch) => Between(start, touch, Onward(start, line, touch));
 
     /// <summary>A curve that leaves with a given heading and arrives at a line without a corner.</summary>
     /// <param name="start">Where the curve begins.</param>
@@ -90,7 +90,7 @@ public readonly partial struct CubicBezier
     /// <param name="line">The line that it runs into.</param>
     /// <param name="touch">The point of the line where it arrives.</param>
     /// <exception cref="ArgumentException">The touching point is not on the line, or is the start.</exception>
-    public static CubicBezier TangentTo(Point2D start, Direction startDirection, Line line, Point2D touch)
+    internal static CubicBezier TangentTo(Point2D start, Direction startDirection, Line line, Point2D touch)
         => Between(start, startDirection, touch, Onward(start, line, touch));
 
     /// <summary>A curve that ends square to a line, at a given point of it.</summary>

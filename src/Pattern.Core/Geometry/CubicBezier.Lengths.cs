@@ -15,14 +15,14 @@ public readonly partial struct CubicBezier
     /// <param name="tolerance">The largest error, for curves up to a metre; see <see cref="GeometryTolerance.Default"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero.</exception>
     [Pure]
-    public Length LengthWithin(Length tolerance) => Length.FromMillimeters(LengthMm(GeometryTolerance.CheckedMm(tolerance, nameof(tolerance))));
+    internal Length LengthWithin(Length tolerance) => Length.FromMillimeters(LengthMm(GeometryTolerance.CheckedMm(tolerance, nameof(tolerance))));
 
     /// <summary>The arc length between two parameters; negative where the first is the larger.</summary>
     /// <param name="from">From 0 to 1.</param>
     /// <param name="to">From 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A parameter is outside 0 to 1.</exception>
     [Pure]
-    public Length LengthBetween(double from, double to) => LengthBetween(from, to, GeometryTolerance.Default);
+    internal Length LengthBetween(double from, double to) => LengthBetween(from, to, GeometryTolerance.Default);
 
     /// <summary>The arc length between two parameters; negative where the first is the larger.</summary>
     /// <param name="from">From 0 to 1.</param>
@@ -30,7 +30,7 @@ public readonly partial struct CubicBezier
     /// <param name="tolerance">The largest error, for curves up to a metre; see <see cref="GeometryTolerance.Default"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A parameter is outside 0 to 1, or the tolerance is not greater than zero.</exception>
     [Pure]
-    public Length LengthBetween(double from, double to, Length tolerance)
+    internal Length LengthBetween(double from, double to, Length tolerance)
     {
         CheckParameter(from);
         CheckParameter(to);
@@ -41,14 +41,14 @@ public readonly partial struct CubicBezier
     /// <param name="distance">Along the curve.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end.</exception>
     [Pure]
-    public double ParameterAtLength(Length distance) => ParameterAtLength(distance, BeyondEnds.Refuse);
+    internal double ParameterAtLength(Length distance) => ParameterAtLength(distance, BeyondEnds.Refuse);
 
     /// <summary>The parameter at a distance along the curve from its start.</summary>
     /// <param name="distance">Along the curve.</param>
     /// <param name="beyond">What happens to a negative distance or one beyond the end.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     [Pure]
-    public double ParameterAtLength(Length distance, BeyondEnds beyond)
+    internal double ParameterAtLength(Length distance, BeyondEnds beyond)
         => ParameterAtLength(distance, beyond, GeometryTolerance.Default);
 
     /// <summary>The parameter at a distance along the curve from its start.</summary>
@@ -58,7 +58,7 @@ public readonly partial struct CubicBezier
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused; or the tolerance is not
     /// greater than zero.</exception>
     [Pure]
-    public double ParameterAtLength(Length distance, BeyondEnds beyond, Length tolerance)
+    internal double ParameterAtLength(Length distance, BeyondEnds beyond, Length tolerance)
     {
         double distanceMm = Guard.Millimetres(distance, nameof(distance));
         double t = ParameterAtLengthMm(distanceMm, GeometryTolerance.CheckedMm(tolerance, nameof(tolerance)));
@@ -84,7 +84,7 @@ public readonly partial struct CubicBezier
     /// <param name="beyond">What happens to a negative distance or one beyond the start.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the start, and that is refused.</exception>
     [Pure]
-    public Point2D PointAtLengthFromEnd(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => Reversed().PointAtLength(distance, beyond);
+    internal Point2D PointAtLengthFromEnd(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => Reversed().PointAtLength(distance, beyond);
 
     internal double LengthMm() => new ArcLength(this, GeometryTolerance.DefaultMm).BetweenMm(0, 1);
 

@@ -18,7 +18,7 @@ public readonly partial struct CubicBezier
 
     /// <summary>The signed area between the curve and the two straight lines from the origin to its ends;
     /// summed around a closed outline it is the area inside, counter-clockwise positive. Exact up to rounding.</summary>
-    public Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2());
+    internal Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2());
 
     /// <summary>The smallest upright box around the curve.</summary>
     public BoundingBox Bounds
@@ -51,7 +51,7 @@ public readonly partial struct CubicBezier
     /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
     /// <exception cref="ConstructionException">All four points are the same.</exception>
     [Pure]
-    public Direction DirectionAt(double t)
+    internal Direction DirectionAt(double t)
     {
         CheckParameter(t);
         return TryDirectionAt(t, out Direction direction)
@@ -59,19 +59,12 @@ public readonly partial struct CubicBezier
             : throw new ConstructionException(DiagnosticCode.DirectionUndefined, "The curve");
     }
 
-    /// <summary>The heading square to the curve, to its left.</summary>
-    /// <param name="t">From 0 to 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
-    /// <exception cref="ConstructionException">All four points are the same.</exception>
-    [Pure]
-    public Direction NormalAt(double t) => DirectionAt(t).TurnedLeft;
-
     /// <summary>Signed curvature: left turn positive, and the inverse of the radius of the circle that fits best there.</summary>
     /// <param name="t">From 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
     /// <exception cref="ConstructionException">The curve has a cusp there: its curvature has no bound.</exception>
     [Pure]
-    public ReciprocalLength CurvatureAt(double t)
+    internal ReciprocalLength CurvatureAt(double t)
     {
         CheckParameter(t);
         return ToCurvature(CurvaturePerMm(t), t);

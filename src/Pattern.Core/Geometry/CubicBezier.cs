@@ -52,7 +52,7 @@ public readonly partial struct CubicBezier : IEquatable<CubicBezier>
     /// <param name="startControl">Where it leaves towards.</param>
     /// <param name="endControl">Where it arrives from.</param>
     /// <param name="end">Where it ends.</param>
-    public static CubicBezier FromPoints(Point2D start, Point2D startControl, Point2D endControl, Point2D end)
+    internal static CubicBezier FromPoints(Point2D start, Point2D startControl, Point2D endControl, Point2D end)
         => new(start, startControl, endControl, end);
 
     /// <summary>Raises a quadratic curve to a cubic one; both run exactly alike.</summary>
@@ -83,20 +83,10 @@ public readonly partial struct CubicBezier : IEquatable<CubicBezier>
     /// <param name="t">From 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
     [Pure]
-    public Vector2D DerivativeAt(double t)
+    internal Vector2D DerivativeAt(double t)
     {
         CheckParameter(t);
         return DerivativeAtRaw(t);
-    }
-
-    /// <summary>The second derivative at a parameter, in length per unit of t squared.</summary>
-    /// <param name="t">From 0 to 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
-    [Pure]
-    public Vector2D SecondDerivativeAt(double t)
-    {
-        CheckParameter(t);
-        return SecondDerivativeAtRaw(t);
     }
 
     /// <summary>Whether two curves have exactly the same four points.</summary>

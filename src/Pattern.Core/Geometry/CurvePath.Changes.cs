@@ -14,7 +14,7 @@ public sealed partial class CurvePath
     /// <param name="to">Where it ends. On a closed path it may be less than <paramref name="from"/>: the part then runs over the start.</param>
     /// <exception cref="ArgumentOutOfRangeException">A distance is negative or beyond the end, or the part has no length.</exception>
     [Pure]
-    public CurvePath SubPath(Length from, Length to)
+    internal CurvePath SubPath(Length from, Length to)
     {
         double fromMm = CheckedDistance(from, nameof(from));
         double toMm = CheckedDistance(to, nameof(to));
@@ -72,7 +72,7 @@ public sealed partial class CurvePath
     /// <param name="parts">How many; at least 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">There are fewer than 1 or more than a million parts, or the path has no length.</exception>
     [Pure]
-    public CurvePath[] DividedEqually(int parts)
+    internal CurvePath[] DividedEqually(int parts)
     {
         Guard.InRange(parts, 1, 1_000_000, nameof(parts));
         var divided = new CurvePath[parts];
@@ -96,14 +96,14 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentOutOfRangeException">The distance is not greater than zero.</exception>
     /// <exception cref="InvalidOperationException">The path is closed.</exception>
     [Pure]
-    public CurvePath ExtendedAtStart(Length distance) => Reversed().ExtendedAtEnd(distance).Reversed();
+    internal CurvePath ExtendedAtStart(Length distance) => Reversed().ExtendedAtEnd(distance).Reversed();
 
     /// <summary>This path with a straight line after its end, along the tangent there.</summary>
     /// <param name="distance">How long the line is; greater than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not greater than zero.</exception>
     /// <exception cref="InvalidOperationException">The path is closed.</exception>
     [Pure]
-    public CurvePath ExtendedAtEnd(Length distance)
+    internal CurvePath ExtendedAtEnd(Length distance)
     {
         double distanceMm = GeometryTolerance.CheckedMm(distance, nameof(distance));
         RequireOpen();
@@ -116,7 +116,7 @@ public sealed partial class CurvePath
     /// <exception cref="ConstructionException">The tangents are parallel, or meet behind one of the ends.</exception>
     /// <exception cref="InvalidOperationException">This path is closed.</exception>
     [Pure]
-    public CurvePath JoinedWithCorner(CurvePath next)
+    internal CurvePath JoinedWithCorner(CurvePath next)
     {
         RequireOpen();
         RequireNextOpen(next);
@@ -147,7 +147,7 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentException">The next path is closed, or begins where this one ends: there is no room for a curve, use a fillet.</exception>
     /// <exception cref="InvalidOperationException">This path is closed.</exception>
     [Pure]
-    public CurvePath JoinedSmoothly(CurvePath next)
+    internal CurvePath JoinedSmoothly(CurvePath next)
     {
         RequireOpen();
         RequireNextOpen(next);

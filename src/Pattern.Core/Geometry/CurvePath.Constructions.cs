@@ -52,7 +52,7 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentOutOfRangeException">There is no such joint, or the radius is not greater than zero.</exception>
     /// <exception cref="ConstructionException">An arc of that radius does not fit between the ends of both segments.</exception>
     [Pure]
-    public CurvePath Filleted(int corner, Length radius)
+    internal CurvePath Filleted(int corner, Length radius)
     {
         Guard.InRange(corner, IsClosed ? 0 : 1, _segments.Length - 1, nameof(corner));
         double radiusMm = GeometryTolerance.CheckedMm(radius, nameof(radius));

@@ -12,7 +12,7 @@ public sealed partial class CurvePath
     /// <summary>By how much the heading turns from start to end, corners included, left turns positive.</summary>
     /// <remarks>Of a closed path that does not cross itself it is one whole turn, counter-clockwise positive. A corner that turns
     /// straight back, and a cusp, have no side and count as none.</remarks>
-    public Angle TotalTurning
+    internal Angle TotalTurning
     {
         get
         {
@@ -41,7 +41,7 @@ public sealed partial class CurvePath
     /// <param name="tolerance">The largest error of each segment; see <see cref="GeometryTolerance.Default"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero.</exception>
     [Pure]
-    public Length LengthWithin(Length tolerance)
+    internal Length LengthWithin(Length tolerance)
     {
         double toleranceMm = GeometryTolerance.CheckedMm(tolerance, nameof(tolerance));
         double sum = 0;
@@ -58,7 +58,7 @@ public sealed partial class CurvePath
     /// <param name="beyond">What happens to a negative distance or one beyond the end.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     [Pure]
-    public PathLocation LocationAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
+    internal PathLocation LocationAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
     {
         int index = Locate(CheckedDistance(distance, nameof(distance), beyond), out double t);
         return new PathLocation(index, t, _segments[index].PointAtRaw(t), 0);
@@ -76,7 +76,7 @@ public sealed partial class CurvePath
     /// <param name="beyond">What happens to a negative distance or one beyond the start.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the start, and that is refused.</exception>
     [Pure]
-    public Point2D PointAtLengthFromEnd(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
+    internal Point2D PointAtLengthFromEnd(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
     {
         double fromEndMm = CheckedDistance(distance, nameof(distance), beyond);
         int index = Locate(LengthMm - fromEndMm, out double t);
@@ -88,7 +88,7 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentOutOfRangeException">The place is not on this path.</exception>
     /// <exception cref="ConstructionException">The segment there is a single point.</exception>
     [Pure]
-    public Direction DirectionAt(PathLocation location) => SegmentOf(location).DirectionAtRaw(location.Parameter);
+    internal Direction DirectionAt(PathLocation location) => SegmentOf(location).DirectionAtRaw(location.Parameter);
 
     /// <summary>The heading at a distance along the path; at a corner, the heading with which the path goes on.</summary>
     /// <param name="distance">Along the path.</param>
@@ -96,7 +96,7 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     /// <exception cref="ConstructionException">The segment there is a single point.</exception>
     [Pure]
-    public Direction DirectionAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAt(LocationAtLength(distance, beyond));
+    internal Direction DirectionAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAt(LocationAtLength(distance, beyond));
 
     /// <summary>The heading square to the path, to its left.</summary>
     /// <param name="distance">Along the path.</param>
@@ -104,14 +104,14 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     /// <exception cref="ConstructionException">The segment there is a single point.</exception>
     [Pure]
-    public Direction NormalAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAtLength(distance, beyond).TurnedLeft;
+    internal Direction NormalAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAtLength(distance, beyond).TurnedLeft;
 
     /// <summary>The signed curvature at a place, left turn positive.</summary>
     /// <param name="location">A place on this path.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on this path.</exception>
     /// <exception cref="ConstructionException">There is a cusp: the curvature has no bound.</exception>
     [Pure]
-    public ReciprocalLength CurvatureAt(PathLocation location)
+    internal ReciprocalLength CurvatureAt(PathLocation location)
     {
         PathSegment segment = SegmentOf(location);
         return segment.Kind switch
@@ -137,7 +137,7 @@ public sealed partial class CurvePath
     /// <returns>One point more than there are parts; on a closed path the last is the start again.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There are fewer than 1 or more than a million parts.</exception>
     [Pure]
-    public Point2D[] PointsAtEqualLengths(int parts)
+    internal Point2D[] PointsAtEqualLengths(int parts)
     {
         Guard.InRange(parts, 1, 1_000_000, nameof(parts));
         var points = new Point2D[parts + 1];

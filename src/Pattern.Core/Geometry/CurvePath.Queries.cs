@@ -51,7 +51,7 @@ public sealed partial class CurvePath
     /// <param name="point">Any point.</param>
     /// <exception cref="InvalidOperationException">The path is open.</exception>
     [Pure]
-    public int WindingNumberAround(Point2D point)
+    internal int WindingNumberAround(Point2D point)
     {
         RequireClosed();
         WindingNumber.TryCount(this, point, PointToleranceMm(point, GeometryTolerance.DefaultMm), out int number);

@@ -85,7 +85,7 @@ public sealed partial class CurvePath
     public Length Length => Length.FromMillimeters(LengthMm);
 
     /// <summary>The area inside a closed path, counter-clockwise positive; of an open path the area closed by a straight line from its end.</summary>
-    public Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);
+    internal Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);
 
     /// <summary>The smallest upright box around the path.</summary>
     public BoundingBox Bounds

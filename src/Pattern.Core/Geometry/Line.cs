@@ -43,7 +43,7 @@ public readonly partial struct Line : IEquatable<Line>
     /// <summary>The point of the line at a distance from <see cref="Point"/> along its heading.</summary>
     /// <param name="distance">Negative goes backwards.</param>
     [Pure]
-    public Point2D PointAt(Length distance) => Point.Toward(Direction, distance);
+    internal Point2D PointAt(Length distance) => Point.Toward(Direction, distance);
 
     /// <summary>The foot of the perpendicular from a point: the nearest point of the line.</summary>
     /// <param name="point">Any point.</param>
@@ -59,15 +59,10 @@ public readonly partial struct Line : IEquatable<Line>
     [Pure]
     public Line PerpendicularThrough(Point2D point) => new(point, Direction.TurnedLeft);
 
-    /// <summary>The line beside this one through a point, with the same heading.</summary>
-    /// <param name="point">Any point.</param>
-    [Pure]
-    public Line ParallelThrough(Point2D point) => new(point, Direction);
-
     /// <summary>The distance of a point from the line: positive to the left of its heading, negative to the right.</summary>
     /// <param name="point">Any point.</param>
     [Pure]
-    public Length SignedDistanceTo(Point2D point) => Length.FromMillimeters(OffsetMm(point));
+    internal Length SignedDistanceTo(Point2D point) => Length.FromMillimeters(OffsetMm(point));
 
     /// <summary>This line after a transform.</summary>
     /// <param name="transform">The move.</param>

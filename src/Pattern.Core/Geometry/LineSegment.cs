@@ -47,7 +47,7 @@ public readonly partial struct LineSegment : IEquatable<LineSegment>
     /// <param name="distance">From zero to the length of the segment, both included.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end.</exception>
     [Pure]
-    public Point2D PointAtLength(Length distance)
+    internal Point2D PointAtLength(Length distance)
     {
         double lengthMm = LengthMm;
         double distanceMm = Guard.Millimetres(distance, 0, lengthMm, nameof(distance));
@@ -62,11 +62,6 @@ public readonly partial struct LineSegment : IEquatable<LineSegment>
     /// <param name="transform">The move.</param>
     [Pure]
     public LineSegment Transformed(Transform2D transform) => new(transform.Apply(Start), transform.Apply(End));
-
-    /// <summary>The line without ends that this segment lies on.</summary>
-    /// <exception cref="InvalidOperationException">Both ends are the same point.</exception>
-    [Pure]
-    public Line ToLine() => Line.From(Start, Direction);
 
     /// <summary>The same line as a cubic of even speed.</summary>
     [Pure]

@@ -39,7 +39,7 @@ public readonly partial struct PathSegment : IEquatable<PathSegment>
     public Direction EndDirection => DirectionAtRaw(1);
 
     /// <summary>The signed area between it and the two straight lines from the origin to its ends.</summary>
-    public Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);
+    internal Area SignedArea => Area.FromSquareMillimeters(SignedAreaMm2);
 
     /// <summary>The smallest upright box around it.</summary>
     public BoundingBox Bounds => Kind switch

@@ -79,7 +79,7 @@ public readonly struct Point2D : IEquatable<Point2D>
     /// <param name="other">The other point.</param>
     /// <param name="tolerance">The largest distance that counts as the same place.</param>
     [Pure]
-    public bool IsCloseTo(Point2D other, Length tolerance) => DistanceMm(other) <= Guard.Millimetres(tolerance, nameof(tolerance));
+    internal bool IsCloseTo(Point2D other, Length tolerance) => DistanceMm(other) <= Guard.Millimetres(tolerance, nameof(tolerance));
 
     /// <inheritdoc/>
     public bool Equals(Point2D other) => XMm == other.XMm && YMm == other.YMm;

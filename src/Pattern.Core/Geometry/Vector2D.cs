@@ -56,12 +56,12 @@ public readonly struct Vector2D : IEquatable<Vector2D>
     /// <summary>The cross product: the signed area of the parallelogram, positive where <paramref name="other"/> lies to the left.</summary>
     /// <param name="other">The other vector.</param>
     [Pure]
-    public Area Cross(Vector2D other) => Area.FromSquareMillimeters(CrossMm2(other));
+    internal Area Cross(Vector2D other) => Area.FromSquareMillimeters(CrossMm2(other));
 
     /// <summary>This vector turned.</summary>
     /// <param name="angle">How far; counter-clockwise is positive. Quarter turns are exact.</param>
     [Pure]
-    public Vector2D Rotated(Angle angle)
+    internal Vector2D Rotated(Angle angle)
     {
         Direction turn = Direction.FromAngle(angle);
         return new Vector2D((XMm * turn.X) - (YMm * turn.Y), (XMm * turn.Y) + (YMm * turn.X));

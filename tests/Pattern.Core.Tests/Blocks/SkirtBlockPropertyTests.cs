@@ -52,7 +52,7 @@ public class SkirtBlockPropertyTests(ITestOutputHelper output)
             SkirtBlock block = c.Asked.Apply(SkirtBlock.For(c.Body)).Draft();
             return block.Report.Passed.Label(block.Report.ToString());
         }
-        catch (ConstructionException e)
+        catch (ConstructionException e) when (SkirtRefused.IsDraft(e))
         {
             return (e.Step is not null && e.Message.StartsWith("PC", StringComparison.Ordinal)).Label(e.Message);
         }

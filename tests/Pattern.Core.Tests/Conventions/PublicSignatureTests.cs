@@ -13,8 +13,6 @@ public class PublicSignatureTests
     private static readonly (string Pattern, string Reason)[] Allowed =
     [
         (@"^(CubicBezier|CircularArc|LineSegment|PathSegment)\.\w+\(double t[,)]", "a curve parameter from 0 to 1 has no unit"),
-        (@"^CubicBezier\.(SubCurve|LengthBetween)\(double from, double to", "two curve parameters"),
-        (@"^CubicBezier\.(FindMaxCurvature|ParameterAtLength)\(", "hands out a curve parameter"),
         (@"^((Curve|Path)Location\.Parameter|(Path)?Intersection\.(First|Second)Parameter|Overlap\.(First|Second)(From|To)|PathPosition\.T)$", "a curve parameter"),
         (@"^(IPathSink\.|CurvePath\.CopyTo\()", "hands coordinates to another program, in the unit that the caller names"),
         (@"\.FromMillimeters\(double x, double y\)$", "the name says the unit, as UnitsNet's factories do"),

@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 using System.Linq;
 using System.Text.RegularExpressions;
 using Pattern.Core.Blocks;
@@ -6,6 +7,7 @@ using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;
 using Pattern.Core.Tests.Blocks;
+using Pattern.Core.Tests.Measurement;
 
 namespace Pattern.Core.Tests.Output;
 
@@ -62,12 +64,16 @@ public class TextOutputTests
             Assert.True(from >= 0, part);
         }
 
-        Assert.All(block.Steps, step => Assert.Contains($"{step.Number,3}. {step.Template.Split('{')[0]}", text));
+        // Numbered from 1 without a gap, as a reader counts.
+        int[] numbers = [.. Regex.Matches(text[text.IndexOf("\nSteps", StringComparison.Ordinal)..], @"(?m)^ {0,2}(\d+)\. ").Select(m => int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
+        Assert.Equal(Enumerable.Range(1, block.Steps.Count), numbers);
 
-        // A length with a name is worked out once, before the steps; any other in its step.
-        Assert.All(
-            block.Steps.SelectMany(step => step.Workings).Where(working => working.Operands.Count > 0),
-            working => Assert.Matches(working.Name is { } name ? new Regex($"(?m)^{name}  .* = ") : new Regex(Regex.Escape(working.Describe(TapeStep.Eighth))), text));
+        // A length with a name is worked out once, before the steps. Every sum on the sheet is one that pencil and paper agree with.
+        string[] named = [.. block.Steps.SelectMany(step => step.Workings).Where(working => working.Operands.Count > 0 && working.Name is not null).Select(working => working.Name!).Distinct()];
+        string[] sums = [.. text.Split('\n').SelectMany(PrintedSum.In)];
+        Assert.All(named, name => Assert.Single(Regex.Matches(text, $"(?m)^{name}  .* = ")));
+        Assert.True(sums.Length > named.Length);
+        Assert.All(sums, sum => Assert.True(PrintedSum.AddsUp(sum), sum));
         Assert.DoesNotContain('\r', text);
         Assert.EndsWith("\n", text);
     }

@@ -82,7 +82,7 @@ public sealed record PanelRecipe(int Corners, double[] Numbers, int DartCount, i
             {
                 panel = panel.TakeInDart(edge.At(Ratio.FromDecimalFractions(share)), Length.FromMillimeters(intake), Length.FromMillimeters(length));
             }
-            catch (ConstructionException)
+            catch (ConstructionException refusal) when (Refusals.HasNoRoom(refusal))
             {
                 // No room for this one: another dart, a corner or the other side of the panel is in its way.
             }

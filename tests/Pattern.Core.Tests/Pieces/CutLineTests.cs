@@ -377,7 +377,7 @@ public class CutLineTests
         {
             return panel.TakeInDart(edge.Name.At(atEnd ? edge.SewnLength - Mm(awayMm) : Mm(awayMm)), Mm(intakeMm), Mm(lengthMm), toward);
         }
-        catch (ConstructionException)
+        catch (ConstructionException refusal) when (Refusals.HasNoRoom(refusal))
         {
             // No room for it there.
             return panel;

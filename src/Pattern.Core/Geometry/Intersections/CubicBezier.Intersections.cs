@@ -99,7 +99,7 @@ public readonly partial struct CubicBezier
     /// <summary>Where the curve crosses itself, if it does: at most once.</summary>
     /// <param name="crossing">Both parameters, the smaller one first, and the point.</param>
     /// <returns>Whether it does. A cusp is no crossing, nor is a straight curve that turns back on itself.</returns>
-    public bool TryFindSelfIntersection(out Intersection crossing)
+    internal bool TryFindSelfIntersection(out Intersection crossing)
     {
         if (!new PowerCubic(MovedRaw(-X0, -Y0)).TrySelfCrossing(out double t, out double u))
         {

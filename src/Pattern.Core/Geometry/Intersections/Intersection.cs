@@ -29,7 +29,7 @@ public readonly struct Intersection
     public Angle Angle => Angle.FromRadians(_angleRad);
 
     /// <summary>Whether the curves meet there without one passing through the other: they are tangent, or one ends there.</summary>
-    public bool IsTouching { get; }
+    internal bool IsTouching { get; }
 
     internal double AngleRad => _angleRad;
 

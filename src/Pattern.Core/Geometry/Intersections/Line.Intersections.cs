@@ -9,7 +9,7 @@ public readonly partial struct Line
     /// <param name="other">The other line.</param>
     /// <param name="crossing">The point.</param>
     /// <returns>Whether there is one; none where the lines run side by side or on top of each other.</returns>
-    public bool TryIntersect(Line other, out Point2D crossing)
+    internal bool TryIntersect(Line other, out Point2D crossing)
     {
         double cross = (Direction.X * other.Direction.Y) - (Direction.Y * other.Direction.X);
 

@@ -33,7 +33,7 @@ public readonly struct PathIntersection
     public Angle Angle => _hit.Angle;
 
     /// <summary>Whether the segments are tangent there, or one of them ends there.</summary>
-    public bool IsTouching => _hit.IsTouching;
+    internal bool IsTouching => _hit.IsTouching;
 
     internal double FirstPosition => FirstSegment + FirstParameter;
 

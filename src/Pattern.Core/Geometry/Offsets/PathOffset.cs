@@ -20,5 +20,5 @@ public sealed class PathOffset
     public IReadOnlyList<CurvePath> Paths { get; }
 
     /// <summary>How far the curves were found to be from the true parallel curve, at the most, at eleven points on each; at most the tolerance.</summary>
-    public Length AchievedError => Length.FromMillimeters(_achievedErrorMm);
+    internal Length AchievedError => Length.FromMillimeters(_achievedErrorMm);
 }

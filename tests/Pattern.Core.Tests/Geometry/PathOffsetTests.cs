@@ -271,7 +271,8 @@ public class PathOffsetTests
     private static CurvePath Outline(int seed, out double widthMm)
     {
         var random = new Random(seed);
-        while (true)
+        widthMm = 0;
+        for (int attempt = 0; attempt < 1000; attempt++)
         {
             int count = random.Next(3, 12);
             var corners = new List<Point2D>();
@@ -305,6 +306,8 @@ public class PathOffsetTests
                 return path;
             }
         }
+
+        throw new InvalidOperationException($"no simple outline from seed {seed}");
     }
 
     private static void CheckAgainstBuffer(CurvePath outline, PathOffset offset, double widthMm, double allowedMm = 0.05)

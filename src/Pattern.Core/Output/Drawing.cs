@@ -38,6 +38,9 @@ public sealed class Drawing
     /// <summary>What the title block says, so that a layout of many sheets can say it on the first of them; null where the drawing has none.</summary>
     internal TitleBlock? Foot { get; init; }
 
+    /// <summary>The drawing with the names beside it inside, for paper that it would else just not fit on; null where there is none.</summary>
+    internal INarrowDrawing? Narrower { get; init; }
+
     /// <summary>The pieces of the drawing, to be laid out anew for paper of another width; null where they cannot be.</summary>
     internal IPieceLayout? Pieces { get; init; }
 

@@ -394,6 +394,27 @@ public class TilingTests
         }
     }
 
+    // By hand: a box of 20 1/2 by 26 in lies on three sheets of A4 side by side (190 mm each, 10 mm of them shared: 550 mm for 521) and three below each other, with the map ten.
+    [Theory]
+    [InlineData("32", "40")]
+    [InlineData("29 1/2", "39 3/4")]
+    [InlineData("26", "37")]
+    public void Tile_ABlockThatJustFits_HasItsNamesInsideAndTakesNoSheetForThem(string waist, string hip)
+    {
+        Drawing block = SkirtBlock.For(Bodies.Inches(waist, hip)).WithLength(Tape.Inches("26")).Draft().Draw();
+
+        Tiling tiling = SheetLayout.TiledOn(PaperSize.Find("A4")).Tile(block);
+
+        Assert.InRange(SheetLayout.TiledOn(PaperSize.Find("A4")).Arrange(block).Count, 2, 10);
+        Assert.Equal(
+            block.Marks<PathMark>(LayerName.SeamLines).Sum(mark => mark.Path.Length.Millimeters),
+            tiling.Drawing.Marks<PathMark>(LayerName.SeamLines).Sum(mark => mark.Path.Length.Millimeters),
+            1e-9);
+        string[] Names(Drawing drawing) => [.. drawing.Marks<TextMark>(LayerName.Landmarks).Select(mark => mark.Text).Order()];
+        Assert.Equal(Names(block), Names(tiling.Drawing));
+        Assert.Empty(LabelBoxes.Collisions(tiling.Drawing));
+    }
+
     [Theory]
     [MemberData(nameof(Skirts))]
     public void Tile_TheBlock_SaysItsTitleOnTheMapAndNotOnTheSheets(string skirt)

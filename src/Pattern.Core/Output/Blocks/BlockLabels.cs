@@ -26,10 +26,17 @@ internal sealed class BlockLabels
     private readonly double _lowestLevelMm;
     private readonly TapeFigures _figures;
     private readonly LabelPlacer _placer;
+    private readonly bool _isNarrow;
     private readonly List<string> _unnamed = [];
 
-    internal BlockLabels(BlockLayout layout, TapeFigures figures, LabelPlacer placer)
+    /// <summary>Names what a block shows.</summary>
+    /// <param name="layout">Where everything stands.</param>
+    /// <param name="figures">How depths are printed.</param>
+    /// <param name="placer">Knows what has room.</param>
+    /// <param name="isNarrow">Whether names of points at the sides stand inside.</param>
+    internal BlockLabels(BlockLayout layout, TapeFigures figures, LabelPlacer placer, bool isNarrow)
     {
+        _isNarrow = isNarrow;
         _layout = layout;
         _figures = figures;
         _placer = placer;
@@ -89,6 +96,14 @@ internal sealed class BlockLabels
             NameAlternative(name, stretches, lines.Alternatives);
         }
     }
+
+    private Direction WayOf(Landmark landmark)
+    {
+        Direction way = PreferenceOf(_box, landmark);
+        return _isNarrow && (way == Direction.Left || way == Direction.Right) ? Inward(landmark) : way;
+    }
+
+    private Direction Inward(Landmark landmark) => landmark.Position.XMm < _box.Centre.XMm ? Direction.Right : Direction.Left;
 
     private static Direction PreferenceOf(in BoundingBox box, Landmark landmark)
     {
@@ -182,7 +197,7 @@ internal sealed class BlockLabels
         foreach (Landmark landmark in _layout.Landmarks.OrderBy(ranks.Of))
         {
             bool stays = ranks.Of(landmark) < LandmarkRank.Guide;
-            if (!BesidePoint(landmark.Name.Text, LandmarkMm, landmark.Position, PreferenceOf(_box, landmark), ranks.LeanOf(landmark), stays ? double.PositiveInfinity : LabelPlacer.ShortLeadersMm, lines.Landmarks))
+            if (!BesidePoint(landmark.Name.Text, LandmarkMm, landmark.Position, WayOf(landmark), ranks.LeanOf(landmark), stays ? double.PositiveInfinity : LabelPlacer.ShortLeadersMm, lines.Landmarks))
             {
                 _unnamed.Add(landmark.Name.Text);
             }

@@ -20,10 +20,12 @@ internal sealed class BlockSheet
     private readonly TapeFigures _figures;
     private readonly BlockLayout _layout;
     private readonly BlockMarks _lines;
+    private readonly bool _isNarrow;
 
     /// <summary>The report comes apart from the block so that a test can draw a failed one.</summary>
-    internal BlockSheet(Block block, CheckReport report, DrawingOptions options)
+    internal BlockSheet(Block block, CheckReport report, DrawingOptions options, bool isNarrow = false)
     {
+        _isNarrow = isNarrow;
         _block = block;
         _report = report;
         _options = options;
@@ -40,8 +42,8 @@ internal sealed class BlockSheet
     internal Drawing Draw()
     {
         BoundingBox content = Content();
-        double left = content.LeftMm - BlockLabels.Room(_layout, Direction.Left) - MarginMm;
-        double right = content.RightMm + BlockLabels.Room(_layout, Direction.Right) + MarginMm;
+        double left = content.LeftMm - (_isNarrow ? 0 : BlockLabels.Room(_layout, Direction.Left)) - MarginMm;
+        double right = content.RightMm + (_isNarrow ? 0 : BlockLabels.Room(_layout, Direction.Right)) + MarginMm;
         double missing = TitleBlock.LeastWidthMm + (2 * MarginMm) - (right - left);
         if (missing > 0)
         {
@@ -51,14 +53,18 @@ internal sealed class BlockSheet
 
         // Names first, since the title block says which of them found no room. They stay between the upper edge and the block.
         double top = content.TopMm + AboveMm;
-        var placer = new LabelPlacer(new BoundingBox(left + (MarginMm / 2), content.BottomMm - (BelowMm / 2), right - (MarginMm / 2), top + (_report.Passed ? MarginMm / 2 : 0)));
+        var placer = new LabelPlacer(new BoundingBox(
+            _isNarrow ? content.LeftMm : left + (MarginMm / 2),
+            content.BottomMm - (BelowMm / 2),
+            _isNarrow ? content.RightMm : right - (MarginMm / 2),
+            top + (_report.Passed ? MarginMm / 2 : 0)));
         foreach (List<DrawingMark> marks in DrawnLines)
         {
             marks.ForEach(placer.Avoid);
         }
 
         var names = new List<DrawingMark>();
-        var labels = new BlockLabels(_layout, _figures, placer);
+        var labels = new BlockLabels(_layout, _figures, placer, _isNarrow);
         labels.Place(_lines, names);
 
         var titles = new List<DrawingMark>();
@@ -98,7 +104,11 @@ internal sealed class BlockSheet
         Add(layers, LayerName.TitleBlock, titles);
 
         // What must not be cut says so wherever it is looked at.
-        return new Drawing(notes.Title, notes.Description(), sheet, layers.ToArray()) { Foot = _report.Passed ? foot : null };
+        return new Drawing(notes.Title, notes.Description(), sheet, layers.ToArray())
+        {
+            Foot = _report.Passed ? foot : null,
+            Narrower = _isNarrow || !_report.Passed ? null : new NarrowBlock(_block, _report, _options),
+        };
     }
 
     private BoundingBox Content()

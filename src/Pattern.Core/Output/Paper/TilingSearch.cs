@@ -6,7 +6,7 @@ using Pattern.Core.Geometry;
 namespace Pattern.Core.Output;
 
 /// <summary>Looks for the way to lay sheets over a drawing that takes the fewest of them.</summary>
-/// <remarks>Its work has a bound: 100 grids for each paper and, of pieces, 9 more for each of up to 12 widths, 100 for the best of those, and one drawing more for its labels.</remarks>
+/// <remarks>Its work has a bound: 100 grids for each paper and, of pieces, 9 more for each of up to 12 widths, 100 for the best of those, and one drawing more for its labels; of a block, as many again for its narrow drawing.</remarks>
 internal sealed class TilingSearch
 {
     private const int MostSheets = 2500;
@@ -33,6 +33,12 @@ internal sealed class TilingSearch
     internal Found Find(Drawing drawing)
     {
         Found best = Over(drawing);
+        if (drawing.Narrower is { } narrower)
+        {
+            Found other = Over(narrower.Draw());
+            return other.Sheets < best.Sheets ? other : best;
+        }
+
         if (drawing.Pieces is not { } pieces)
         {
             return best;

@@ -174,7 +174,7 @@ internal static class MessageRegistry
         [DiagnosticCode.MethodNamedTwice] = (Severity.Error, "The catalogue has a {0} already. Give one of them another name."),
         [DiagnosticCode.AlternativeUnknown] = (Severity.Error, "The {0} has no alternative {1}; it has: {2}. Ask for one of these."),
         [DiagnosticCode.DesignRefused] = (Severity.Error, "The design {0} cannot be made of the {1}. {2} The guide of designs says what goes with what."),
-        [DiagnosticCode.NotThisGarment] = (Severity.Error, "The {0} is no {1} block, so it has no pieces of one. Draft a {1} block with this library first."),
+        [DiagnosticCode.NotThisGarment] = (Severity.Error, "The {0} is no {1} block that was drafted here, so it has no pieces of one. Draft a {1} block first; one that was read from a file is drafted again from its document."),
         [DiagnosticCode.MethodOther] = (Severity.Error, "The builder drafts by {0}, not by {1}. Pass one of that method, or go on with the builder that it is."),
         [DiagnosticCode.DesignUnknown] = (Severity.Error, "The design {0} is not known. Read the file with a catalogue that has it, or draft without designs."),
 

@@ -8,6 +8,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using FsCheck;
 using FsCheck.Fluent;
+using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Output;
 
@@ -333,13 +334,16 @@ public class JsonHostileTests
         throw new InvalidOperationException(what + " was read");
     }
 
-    /// <summary>The refusal, or null where it was read; what was read can be written and read again.</summary>
+    /// <summary>The refusal, or null where it was read; what was read can be written and read again, with its method and without.</summary>
     private static DocumentFormatException? Try(string json, string what)
     {
         try
         {
             string written = Read(json).ToJson();
             Assert.Equal(written, Read(written).ToJson());
+
+            // Who does not know the method reads the same file.
+            Assert.Equal(written, PatternDocument.FromJson(written, MethodCatalogue.Empty).ToJson());
             return null;
         }
         catch (DocumentFormatException fault)

@@ -10,6 +10,7 @@ using Pattern.Core.Output;
 using Pattern.Core.Panels;
 using Pattern.Core.Pdf;
 using Pattern.Core.Pieces;
+using Pattern.Core.Samples.Methods;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -18,16 +19,23 @@ namespace Pattern.Core.Tests.Foreign;
 /// <summary>Pattern files of methods that the library does not bring: read by who has the method, and by who has not.</summary>
 public class ForeignPatternFileTests
 {
-    private static readonly MethodCatalogue Catalogue = MethodCatalogue.BuiltIn.With(new HalfApron()).With(CircleSkirt.Method);
+    private static readonly MethodCatalogue Catalogue = TaughtMethods.Catalogue.With(new HalfApron()).With(CircleSkirt.Method);
 
     // Two bodies, off either tape; settings as usual and not.
-    public static TheoryData<string, LengthUnit> Methods => new()
+    public static TheoryData<string, LengthUnit> Methods
     {
-        { "half apron", LengthUnit.Inch },
-        { "half apron", LengthUnit.Centimeter },
-        { "full circle", LengthUnit.Inch },
-        { "full circle", LengthUnit.Centimeter },
-    };
+        get
+        {
+            var data = new TheoryData<string, LengthUnit>();
+            foreach (string method in TaughtMethods.All.Select(method => method.Name).Append("half apron").Append("full circle"))
+            {
+                data.Add(method, LengthUnit.Inch);
+                data.Add(method, LengthUnit.Centimeter);
+            }
+
+            return data;
+        }
+    }
 
     [Theory]
     [MemberData(nameof(Methods))]
@@ -46,6 +54,7 @@ public class ForeignPatternFileTests
         Assert.Equal(block.Report.ToString(), again.Report.ToString());
         Assert.Equal(block.ToStepsText(), again.ToStepsText());
         Assert.Contains("Draft it again", Assert.Single(read.Block.Report.Advice).Advice!.Remedy);
+        Assert.Equal(block.Method.Readings.Select(Said), read.Block.Method.Readings.Select(Said));
         Assert.Equal(again.Report.ToString(), read.Block.ToBuilder().Draft().Report.ToString());
     }
 
@@ -134,8 +143,11 @@ public class ForeignPatternFileTests
         BlockBuilder builder = Catalogue.Find(method).For(body);
         return unit == LengthUnit.Inch ? builder.Draft()
             : method == "half apron" ? builder.With(HalfApron.Depth, Tape.Inches("15")).With(HalfApron.Ties, "short").Draft()
-            : builder.With(CircleSkirt.HemDepth, Length.FromMillimeters(500 / 3.0)).Draft();
+            : method == "full circle" ? builder.With(CircleSkirt.HemDepth, Length.FromMillimeters(500 / 3.0)).Draft()
+            : builder.Draft();
     }
+
+    private static string Said(KeyValuePair<string, TableReading> reading) => reading.Key + ": " + string.Join(", ", reading.Value.Figures.Select(figure => figure.Name + " " + figure.Value));
 
     private static PieceSet Pieces(Block block) => PieceSet.Of(
         [.. block.Panels.Select(panel => PatternPiece.From(panel).WithAllowance(Tape.Inches("1/2")).CutOnFold(EdgeName.Centre).Cut(1, ClothName.Main).WithTape(TapeStep.Sixteenth))]);

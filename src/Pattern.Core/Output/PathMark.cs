@@ -14,7 +14,9 @@ public sealed class PathMark : DrawingMark
 
     // A line shorter than its heads would vanish below them.
     private const double HeadPartOfLine = 0.3;
-    private const double OneHeadPartOfLine = 0.45;
+
+    // A press arrow is short, and its head says all.
+    private const double PressHeadPartOfLine = 0.45;
 
     internal PathMark(CurvePath path, LineRole role, MarkFacts? facts = null, ArrowEnds arrows = ArrowEnds.None)
     {
@@ -79,7 +81,7 @@ public sealed class PathMark : DrawingMark
 
     private CurvePath Head(Point2D tip, Direction heading)
     {
-        double lengthMm = Math.Min(HeadLengthMm, (Arrows == ArrowEnds.Both ? HeadPartOfLine : OneHeadPartOfLine) * Path.LengthMm);
+        double lengthMm = Math.Min(HeadLengthMm, (Role == LineRole.PressArrow ? PressHeadPartOfLine : HeadPartOfLine) * Path.LengthMm);
         double halfWidthMm = lengthMm / HeadSlimness;
         Point2D foot = tip + heading.TimesMm(-lengthMm);
         return CurvePath.From(tip)

@@ -31,6 +31,8 @@ const string usage = """
     [--ease "1 in"]  [--waist-ease "0 in"]  [--table FILE.csv]  [--unit in|cm]
     [--waist-to-hip "8 in"]  [--fitted]  [--waistline shaped|level]  [--darts FRONT,BACK]
     [--allowance "1/2 in"]  [--paper a4|letter|...]  [--out DIR]
+    With --unit cm, what is not given is the custom of that tape: length 66 cm, ease 2.5 cm, allowance 1.2 cm,
+    and --fitted brings side hem and centre back hem in by 2.5 cm and the centre back waist by 1.2 cm.
     """;
 string[] known = ["--waist", "--hip", "--length", "--ease", "--waist-ease", "--table", "--unit", "--waist-to-hip", "--waistline", "--darts", "--allowance", "--paper", "--out"];
 
@@ -88,13 +90,12 @@ SkirtBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
     body = asked.TryGetValue("--hip", out string? hip) ? body.With(BodyMeasurement.HipGirth, hip) : body;
     body = asked.TryGetValue("--waist-to-hip", out string? depth) ? body.With(BodyMeasurement.WaistToHip, depth) : body;
 
-    Length LengthOf(string option, string usual) => Tape.Parse(asked.GetValueOrDefault(option, usual), unit);
     SkirtBlockBuilder skirt = SkirtBlock.For(body)
-        .WithLength(LengthOf("--length", "26 in"))
-        .WithHipEase(LengthOf("--ease", "1 in"))
-        .WithWaistEase(LengthOf("--waist-ease", "0 in"))
+        .WithLength(LengthOf(asked, unit, "--length", "26 in", "66 cm"))
+        .WithHipEase(LengthOf(asked, unit, "--ease", "1 in", "2.5 cm"))
+        .WithWaistEase(LengthOf(asked, unit, "--waist-ease", "0 in", "0 cm"))
         .WithWaistline(ReadWaistline(asked));
-    skirt = asked.ContainsKey("--fitted") ? skirt.Fitted(SkirtFit.Usual) : skirt;
+    skirt = asked.ContainsKey("--fitted") ? skirt.Fitted() : skirt;
     skirt = ReadDarts(asked) is { } darts
         ? skirt.WithFrontDarts(new DartPlan { Count = darts.Front }).WithBackDarts(new DartPlan { Count = darts.Back })
         : skirt;
@@ -114,7 +115,7 @@ PieceSet MakePieces(Dictionary<string, string> asked, LengthUnit unit, SkirtBloc
     PieceLabel label = PieceLabel.For("Skirt").WithMeasurements(girths, TapeStep.For(unit));
     return SkirtPattern.From(block, new SkirtPatternOptions
     {
-        SeamAllowance = Tape.Parse(asked.GetValueOrDefault("--allowance", "1/2 in"), unit),
+        SeamAllowance = LengthOf(asked, unit, "--allowance", "1/2 in", "1.2 cm"),
         Label = block.Body.Name is { } name ? label.ForWhom(name) : label,
     });
 }
@@ -146,6 +147,10 @@ static LengthUnit ReadUnit(Dictionary<string, string> asked) => asked.GetValueOr
     "cm" => LengthUnit.Centimeter,
     string other => throw new FormatException($"\"{other}\" is no unit of this command. Use in or cm."),
 };
+
+// What is not given is the custom of the tape that the body was measured with.
+static Length LengthOf(Dictionary<string, string> asked, LengthUnit unit, string option, string usual, string usualMetric)
+    => Tape.Parse(asked.GetValueOrDefault(option, unit == LengthUnit.Centimeter ? usualMetric : usual), unit);
 
 static Waistline ReadWaistline(Dictionary<string, string> asked) => asked.GetValueOrDefault("--waistline", "shaped") switch
 {

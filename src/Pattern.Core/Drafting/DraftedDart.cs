@@ -46,6 +46,14 @@ public sealed class DraftedDart
     /// <summary>How much longer one leg is than the other; zero or more.</summary>
     public Length LegDifference => Length.FromMillimeters(LegDifferenceMm);
 
+    /// <summary>What the dart is called: <c>back dart 1</c> where its middle is <c>back dart 1 centre</c>, else <c>the dart at</c> its middle.</summary>
+    public override string ToString()
+    {
+        const string Centre = " centre";
+        string middle = Middle.Name.Text;
+        return middle.EndsWith(Centre, StringComparison.Ordinal) ? middle.Substring(0, middle.Length - Centre.Length) : "the dart at " + middle;
+    }
+
     internal double IntakeMm { get; }
 
     internal double LegDifferenceMm => Math.Abs(Apex.Position.DistanceMm(FirstLeg) - Apex.Position.DistanceMm(SecondLeg));

@@ -12,6 +12,8 @@ namespace Pattern.Core.Drafting;
 /// <content>Lines and curves between landmarks, and what is made of drawn ones.</content>
 public sealed partial class DraftingSheet
 {
+    private const string CarryOn = "Carry the {3} on beyond {0}, in its own direction: {1}. Mark {2}.";
+
     /// <summary>Draws a straight line between two landmarks.</summary>
     /// <exception cref="ConstructionException">The name is taken, a landmark is not of this sheet, or both lie at one place.</exception>
     public DraftedLine Join(Landmark from, Landmark to, LineName draws)
@@ -85,7 +87,7 @@ public sealed partial class DraftingSheet
             Draw(draws, added, from, end);
         }
 
-        Record("Go on from {0} along the {3}: {1}. Mark {2}.", from, distance, to, line);
+        Record(CarryOn, from, distance, to, line);
         return end;
     }
 
@@ -96,11 +98,17 @@ public sealed partial class DraftingSheet
         const string Doing = "drawing a curve";
         _ = WayBetween(from, to, Doing);
         RefuseDrawn(Guard.NotNull(draws, nameof(draws)), Doing);
-        string template = IsSquare(from, leaving) && IsSquare(to, arriving)
-            ? "Draw the {2} from {0} to {1}, square to the line at either end."
-            : "Draw the {2} from {0} to {1}, " + EndsOf(from, leaving, to, arriving) + ".";
+        bool isSquare = IsSquare(from, leaving, out DraftedLine? atFrom) & IsSquare(to, arriving, out DraftedLine? atTo);
         DraftedLine line = Draw(draws, PathSegment.FromCubic(CubicBezier.InOneSweep(from.Position, leaving, to.Position, arriving)), from, to);
-        Record(template, from, to, draws);
+        if (isSquare && atFrom is not null && atTo is not null)
+        {
+            Record("Draw the {2} from {0} to {1}, square to the {3} and to the {4}.", from, to, draws, atFrom, atTo);
+        }
+        else
+        {
+            Record("Draw the {2} from {0} to {1}, " + EndsOf(from, leaving, to, arriving) + ".", from, to, draws);
+        }
+
         return line;
     }
 
@@ -227,15 +235,12 @@ public sealed partial class DraftingSheet
         }
     }
 
-    private string EndsOf(in Landmark from, in Direction leaving, in Landmark to, in Direction arriving) => IsSquare(from, leaving) && IsSquare(to, arriving)
-        ? "square to the line at either end"
-        : "leaving {0} " + EndOf(from, leaving) + " and arriving at {1} " + EndOf(to, arriving);
+    private string EndsOf(in Landmark from, in Direction leaving, in Landmark to, in Direction arriving)
+        => "leaving {0} " + EndOf(from, leaving) + " and arriving at {1} " + EndOf(to, arriving);
 
     private string EndOf(in Landmark end, in Direction direction) => !IsSquare(end, direction, out DraftedLine? to)
         ? HeadingWords.Of(direction)
         : to is null ? "square to the line there" : "square to the " + to.Name.Text;
-
-    private bool IsSquare(in Landmark end, in Direction direction) => IsSquare(end, direction, out _);
 
     /// <summary>Whether a direction is square to a line drawn to or from a landmark, or to the way that led there.</summary>
     private bool IsSquare(in Landmark end, in Direction direction, out DraftedLine? to)
@@ -251,6 +256,38 @@ public sealed partial class DraftingSheet
 
         to = null;
         double reached = _reachedRad[end.Index];
-        return !double.IsNaN(reached) && Math.Abs(Dot(direction, Direction.FromRadians(reached))) <= SquareRad;
+        if (double.IsNaN(reached) || Math.Abs(Dot(direction, Direction.FromRadians(reached))) > SquareRad)
+        {
+            return false;
+        }
+
+        to = LineThrough(end, Direction.FromRadians(reached));
+        return true;
+    }
+
+    /// <summary>The line that was carried on to a landmark, or a straight one that it lies in line with; null where neither was drawn.</summary>
+    private DraftedLine? LineThrough(in Landmark end, in Direction way)
+    {
+        Step? marked = null;
+        for (int i = _steps.Count - 1; i >= 0 && _steps[i].MarkedSoFar > end.Index; i--)
+        {
+            marked = _steps[i];
+        }
+
+        if (ReferenceEquals(marked?.Template, CarryOn))
+        {
+            return LineOf(marked!.Words[3].Line!);
+        }
+
+        foreach (DraftedLine line in _lines)
+        {
+            if (line.IsOneSegment && line.OnlyRaw.Kind == PathSegmentKind.Line && line.TryDirectionAt(line.From, out Direction along)
+                && Math.Abs(Dot(way.TurnedLeft, along)) <= SquareRad && Math.Abs(along.TurnedLeft.Dot(end.Position - line.From.Position)) <= GeometryTolerance.JoinMm)
+            {
+                return line;
+            }
+        }
+
+        return null;
     }
 }

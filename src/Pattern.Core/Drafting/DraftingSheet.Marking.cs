@@ -118,8 +118,8 @@ public sealed partial class DraftingSheet
 
         Landmark marked = Place(to, place);
         string template = right
-            ? "From {0} measure across to the right: {1}. Mark {2} on the {3}, straight above or below."
-            : "From {0} measure across to the left: {1}. Mark {2} on the {3}, straight above or below.";
+            ? "From {0} measure level to the right: {1}. Mark {2} on the {3}, straight above or below that place."
+            : "From {0} measure level to the left: {1}. Mark {2} on the {3}, straight above or below that place.";
         Record(template, from, distance, to, line);
         return marked;
     }

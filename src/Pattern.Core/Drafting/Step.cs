@@ -120,6 +120,9 @@ public sealed class Step
         return text.Append(Template, from, Template.Length - from).ToString();
     }
 
+    /// <summary>How many landmarks stood on the sheet when the step was done.</summary>
+    internal int MarkedSoFar => _landmarks;
+
     internal Landmark Find(LandmarkName name) => _sheet.Find(name);
 
     internal DraftedLine FindLine(LineName name) => _sheet.FindLine(name);

@@ -29,7 +29,7 @@ internal static class StepGuides
                 : AlongParts(redrawn, redrawn.Edge, figures);
         }
 
-        if (step.Template.StartsWith("Go on from ", StringComparison.Ordinal))
+        if (step.Template.StartsWith("Carry the ", StringComparison.Ordinal))
         {
             return OfGoingOn(step, figures);
         }
@@ -80,10 +80,10 @@ internal static class StepGuides
         return told + SquareFor(curve.SegmentsRaw[0], curve.SegmentsRaw[curve.SegmentsRaw.Length - 1], figures);
     }
 
-    // Of each part between darts: how long it is, and how far it lies off the straight line at its middle.
+    // Of each part between darts: how long it is, and how far it lies off the straight line at its middle. Parts that are rounded one by one need not add up.
     private static string AlongParts(RedrawnCurve redrawn, PanelEdge edge, GuideFigures figures)
     {
-        var text = new StringBuilder("With the darts open: ");
+        var text = new StringBuilder("To check it, with the darts open: ");
         CurvePath[] parts = edge.StretchesRaw;
         for (int i = 0; i < parts.Length; i++)
         {
@@ -95,7 +95,7 @@ internal static class StepGuides
                 text.Append(", at its middle ").Append(figures.Off(offMm, ahead, behind)).Append(figures.IsNothing(offMm) ? " off the straight line" : " the straight line");
             }
 
-            text.Append(i == parts.Length - 1 ? "." : "; ");
+            text.Append(i == parts.Length - 1 ? ". Only the whole has to be right." : "; ");
         }
 
         CurvePath last = parts[parts.Length - 1];
@@ -240,10 +240,12 @@ internal static class StepGuides
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>Measures of a guide point: read to 1/32 in, or to the mark of a metric tape.</summary>
+    /// <summary>Measures of a guide point: read to 1/32 in or to half a millimetre.</summary>
     private sealed class GuideFigures(TapeStep tape)
     {
-        private readonly TapeStep _fine = tape.IsMetric || tape.Parts >= TapeStep.ThirtySecond.Parts ? tape : TapeStep.ThirtySecond;
+        private readonly TapeStep _fine = tape.IsMetric
+            ? tape.Parts >= TapeStep.HalfMillimeter.Parts ? tape : TapeStep.HalfMillimeter
+            : tape.Parts >= TapeStep.ThirtySecond.Parts ? tape : TapeStep.ThirtySecond;
 
         /// <summary>What a ruler finds without counting.</summary>
         internal double PlaceMm { get; } = tape.IsMetric ? 5 : 25.4 / 4;

@@ -5,7 +5,7 @@ using Pattern.Core.Panels;
 
 namespace Pattern.Core.Drafting;
 
-/// <summary>What fills a place in the sentence of a step: a landmark, a line, a length with its working, a count, or plain words.</summary>
+/// <summary>What fills a place in the sentence of a step: a landmark, a line, a dart, a length with its working, a count, or plain words.</summary>
 /// <remarks>A step keeps its words as what they are, so that it can print a length for any tape and say which landmarks it speaks of.</remarks>
 public readonly struct StepWord
 {
@@ -55,6 +55,9 @@ public readonly struct StepWord
 
     /// <summary>A line.</summary>
     public static implicit operator StepWord(DraftedLine line) => new(Guard.NotNull(line, nameof(line)).Name);
+
+    /// <summary>A dart, as it is called.</summary>
+    public static implicit operator StepWord(DraftedDart dart) => new(Guard.NotNull(dart, nameof(dart)));
 
     /// <summary>A length with its working.</summary>
     public static implicit operator StepWord(WorkedLength length) => new(Guard.NotNull(length, nameof(length)));

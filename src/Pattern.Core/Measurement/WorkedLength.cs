@@ -118,8 +118,8 @@ public sealed class WorkedLength
 
     /// <summary>The working in words and figures: <c>1/2 of hip girth 39 3/4 + 1/2 of hip ease 1 = 20 3/8 in</c>.</summary>
     /// <remarks>All figures are in the unit of the step, which is named once, at the end. What is printed adds up: where it would not at this step, or where a finer mark
-    /// shows it without rounding, the figures are those of the finer mark, down to 1/32 in; where none does, and on a metric tape, the result stands alone.
-    /// What was taken from the draft is read to 1/32 in, where it lies on no coarser mark. A figure that was rounded is the nearest one and carries a <c>~</c>: <c>~20 3/8</c>. The own name is not printed, only those of what it was worked from.</remarks>
+    /// shows it without rounding, the figures are those of the finer mark, down to 1/32 in or half a millimetre; where none does, the result stands alone.
+    /// What was taken from the draft is read to 1/32 in or half a millimetre, where it lies on no coarser mark. A figure that was rounded is the nearest one and carries a <c>~</c>: <c>~20 3/8</c>. The own name is not printed, only those of what it was worked from.</remarks>
     /// <param name="step">The tape and its finest mark.</param>
     /// <param name="style">Plain or typographic.</param>
     [Pure]

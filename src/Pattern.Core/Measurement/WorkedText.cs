@@ -42,8 +42,9 @@ internal static class WorkedText
             return NameAndFigure(length, shown);
         }
 
-        shown = StepOf(length, step, figures, out bool addsUp);
-        var writer = new Writer(shown, style, figures);
+        TapeStep mark = StepOf(length, step, figures, out bool addsUp);
+        shown = Coarser(length.ValueMm, step, mark);
+        var writer = new Writer(step, mark, style, figures);
         if (length.First is null)
         {
             writer.WriteLeaf(length);
@@ -55,7 +56,7 @@ internal static class WorkedText
                 writer.WriteWorking(length, 0);
                 writer.Text.Append(" = ");
             }
-            else if (figures is not null && new Sum(shown, figures).Rounds(length))
+            else if (figures is not null && new Sum(mark, figures).Rounds(length))
             {
                 // A reader of a whole sheet gets the working all the same, and is told that its result is no mark of the tape.
                 writer.WriteWorking(length, 0);
@@ -91,9 +92,9 @@ internal static class WorkedText
         return rounded ?? step;
     }
 
-    // No further than what a hand can lay off: 1/32 in. A metric tape has no finer mark than its step.
+    // No further than what a hand can lay off: 1/32 in or half a millimetre.
     private static TapeStep? Finer(TapeStep step) => step.IsMetric
-        ? null
+        ? step.Parts == 1 ? TapeStep.HalfMillimeter : null
         : step.Parts switch { 2 => TapeStep.Quarter, 4 => TapeStep.Eighth, 8 => TapeStep.Sixteenth, 16 => TapeStep.ThirtySecond, _ => null };
 
     internal static string WithName(WorkedLength length, TapeStep step, TapeStyle style)
@@ -106,6 +107,9 @@ internal static class WorkedText
     /// <summary>A figure without its unit, marked where the step cannot show it exactly.</summary>
     internal static string Figure(double valueMm, TapeStep step, TapeStyle style = TapeStyle.Plain)
         => (Tape.IsOnMark(valueMm, step) ? string.Empty : Rounded) + TapeText.Number(valueMm, step, style);
+
+    // Where the tape's own mark shows a figure exactly, no finer one is printed: 104.0 beside 53.25.
+    private static TapeStep Coarser(double valueMm, TapeStep step, TapeStep mark) => Tape.IsOnMark(valueMm, step) ? step : mark;
 
     private static TapeStep MarkOf(WorkedLength length, TapeStep step, NamedFigures? figures)
         => figures is not null && figures.TryFind(length, out TapeStep mark) ? mark : step;
@@ -137,11 +141,11 @@ internal static class WorkedText
             => operand.First is not null && operand.Name is null && depth < DeepestWorking && _parts < MostParts && ++_parts > 0;
     }
 
-    private sealed class Writer(TapeStep step, TapeStyle style, NamedFigures? figures) : Walk
+    private sealed class Writer(TapeStep step, TapeStep mark, TapeStyle style, NamedFigures? figures) : Walk
     {
         internal StringBuilder Text { get; } = new();
 
-        internal void WriteFigure(double valueMm) => Text.Append(Figure(valueMm, step, style));
+        internal void WriteFigure(double valueMm) => Text.Append(Figure(valueMm, Coarser(valueMm, step, mark), style));
 
         internal void WriteLeaf(WorkedLength length)
         {
@@ -150,7 +154,7 @@ internal static class WorkedText
                 Text.Append(length.Name).Append(' ');
             }
 
-            Text.Append(Figure(length.ValueMm, MarkOf(length, step, figures), style));
+            Text.Append(Figure(length.ValueMm, MarkOf(length, Coarser(length.ValueMm, step, mark), figures), style));
         }
 
         // The working of a length, its own name left out.

@@ -103,7 +103,7 @@ public class DraftingSheetTests
         // The hip curve from (0, 0) to (20, 100): sideways 20 (y/100)^2.
         DraftedLine hip = _sheet.HipCurve(_sheet.Mark("hip", P(0, 0)), _sheet.Mark("waist", P(20, 100)), "side");
         Near(5, 50, _sheet.MarkOnto(hip, _sheet.Find("hip"), Across.Right, Mm(5), "C"));
-        Assert.Equal("From hip measure across to the right: 0.5 cm. Mark C on the side, straight above or below.", LastStep);
+        Assert.Equal("From hip measure level to the right: 0.5 cm. Mark C on the side, straight above or below that place.", LastStep);
     }
 
     [Fact]
@@ -163,6 +163,20 @@ public class DraftingSheetTests
         Assert.EndsWith("leaves A straight down.", LastStep, StringComparison.Ordinal);
     }
 
+    // A cutter looks for the line by its name: the straight helper line of the guide points is the nearest other one.
+    [Fact]
+    public void Curve_SquareToALineThatWasCarriedOnAndToOneInLine_NamesBoth()
+    {
+        Landmark low = _sheet.Mark("low", P(0, -100));
+        Landmark level = _sheet.SquareUp(low, Mm(100), "level", "centre line");
+        Landmark raised = _sheet.SquareUp(level, Mm(5), "raised");
+        DraftedLine side = _sheet.HipCurve(_sheet.Mark("foot", P(100, -80)), _sheet.Mark("top", P(90, 0)), "side seam");
+        Landmark end = _sheet.GoOnAlong(side, _sheet.Find("top"), Mm(10), "end");
+        Direction up = HipCurves.Vertical(P(100, -80), end.Position).EndDirection;
+        _sheet.Curve(raised, Direction.Right, end, up.TurnedRight, "waistline");
+        Assert.Equal("Draw the waistline from raised to end, square to the centre line and to the side seam.", LastStep);
+    }
+
     [Fact]
     public void Curve_SquareToLinesAtBothEnds_SaysSo_AndElseSaysWhatIsTrue()
     {
@@ -170,7 +184,7 @@ public class DraftingSheetTests
         Landmark b = _sheet.SquareUp(_sheet.Mark("foot", P(100, -50)), Mm(60), "B");
         _sheet.Join(a, _sheet.Mark("below", P(0, -100)), "centre");
         _sheet.Curve(a, Direction.Right, b, Direction.Right, "square curve");
-        Assert.Equal("Draw the square curve from A to B, square to the line at either end.", LastStep);
+        Assert.Equal("Draw the square curve from A to B, leaving A square to the centre and arriving at B square to the line there.", LastStep);
         _sheet.Curve(a, Direction.FromAngle(Angle.FromDegrees(10)), b, Direction.Right, "other curve");
         Assert.Equal("Draw the other curve from A to B, leaving A to the right, 10 degrees up and arriving at B square to the line there.", LastStep);
         Landmark alone = _sheet.Mark("alone", P(200, 80));
@@ -227,7 +241,7 @@ public class DraftingSheetTests
         Landmark a = _sheet.Mark("A", P(0, 0));
         DraftedLine line = _sheet.Join(a, _sheet.Mark("B", P(30, 40)), "straight");
         Near(36, 48, _sheet.GoOnAlong(line, line.To, Mm(10), "beyond"));
-        Assert.Equal("Go on from B along the straight: 1.0 cm. Mark beyond.", LastStep);
+        Assert.Equal("Carry the straight on beyond B, in its own direction: 1.0 cm. Mark beyond.", LastStep);
         Near(-6, -8, _sheet.GoOnAlong(line, a, Mm(10), "before", draws: "added"));
         Assert.Equal("added from A to before", _sheet.FindLine("added").ToString());
     }

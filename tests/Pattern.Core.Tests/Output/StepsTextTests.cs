@@ -105,7 +105,7 @@ public class StepsTextTests
 
         Assert.Equal(
             block.Back.Darts.Count() + block.Front.Darts.Count(),
-            block.Steps.Count(step => step.Template.Contains("Press the dart toward the centre", StringComparison.Ordinal)));
+            block.Steps.Count(step => Regex.IsMatch(step.Describe(TapeStep.Eighth), "^Fold (back|front) dart [0-9] on its new legs, toward C[BF] waist")));
     }
 
     // Every length of every method is drawn by somebody who has these lines and nothing else.

@@ -221,10 +221,12 @@ internal sealed class SkirtDraft
         }
 
         quarter.Wedges = new DartWedge[count];
+        quarter.Darts = new DraftedDart[count];
         WorkedLength each = quarter.Shaping.EachDart;
         for (int i = 0; i < count; i++)
         {
             DraftedDart dart = DrawDart(quarter, i, count, each);
+            quarter.Darts[i] = dart;
             quarter.Wedges[i] = new DartWedge(dart.Middle.Position.XMm, dart.IntakeMm, dart.Middle.Position.YMm - dart.Apex.Position.YMm);
             quarter.HandLegDifferenceMm = Math.Max(quarter.HandLegDifferenceMm, dart.LegDifferenceMm);
             quarter.HandClosedWaistMm -= dart.AlongMm;

@@ -73,6 +73,9 @@ internal sealed class SkirtQuarter
 
     internal DartWedge[] Wedges { get; set; } = [];
 
+    /// <summary>The darts as drawn by hand, from the centre.</summary>
+    internal DraftedDart[] Darts { get; set; } = [];
+
     /// <summary>What the hand-drawn waistline measures once the darts are folded.</summary>
     internal double HandClosedWaistMm { get; set; }
 

@@ -126,50 +126,27 @@ internal sealed class SkirtTruing
     private void Record(SkirtQuarter quarter, Panel panel, SkirtWaist trued)
     {
         DraftingSheet sheet = _draft.Sheet;
-        string name = panel.Name.Text;
+        bool isBack = quarter == _draft.Back;
         PanelEdge waist = panel.FindEdge(EdgeName.Waist);
-        WorkedLength byHand = WorkedLength.DrawnMm("now", quarter.HandClosedWaistMm);
-        WorkedLength asked = WorkedLength.GivenMm(null, waist.SewnLengthMm());
-        sheet.Note(
-            waist.Darts.Count > 0
-                ? "Fold the {0} darts closed and pin them. Measure the {0} waistline over the folds: {1}. It is to measure {2}, from {3} to {4}."
-                : "Measure the {0} waistline: {1}. It is to measure {2}, from {3} to {4}.",
-            name,
-            byHand,
-            asked,
-            quarter.CentreWaist,
-            quarter.SideWaist);
+        sheet.SayOff(quarter.Waistline, quarter.HandClosedWaistMm, WorkedLength.DrawnMm(null, waist.SewnLengthMm()), waist.DartsRaw.Length);
         SkirtMoves.Say(sheet, quarter, quarter.SideWaist, waist.End);
         sheet.Note(
-            "Draw the {0} side seam again from {1} to {2}, as a hip curve: it measures {3}, the same on back and front.",
-            name,
+            isBack
+                ? "Draw the {0} again from {1} to {2}: a hip curve that leaves {1} straight up. It is to measure {3}, and the {4} as much. Where it does not, shorten it or carry it on beyond {2}."
+                : "Draw the {0} again from {1} to {2}: a hip curve that leaves {1} straight up. It is to measure {3}, as the {4} does. Where it does not, shorten it or carry it on beyond {2}.",
+            quarter.Names.SideSeam,
             quarter.SideFoot,
             quarter.SideWaist,
-            WorkedLength.DrawnMm(null, _sideLengthMm));
+            WorkedLength.DrawnMm(null, _sideLengthMm),
+            isBack ? _draft.Front.Names.SideSeam : _draft.Back.Names.SideSeam);
         sheet.Redraws(RedrawnCurve.OfHip(quarter.SideFoot.Name, quarter.SideWaist.Name, CurvePath.Trusted(PathSegment.FromCubic(trued.Side))));
-        sheet.Note(
-            waist.Darts.Count > 0
-                ? "Draw the {0} waistline again over the folds, one smooth curve from {1} to {2}, square at both ends. Trace it through the folds and open the darts."
-                : "Draw the {0} waistline again, one smooth curve from {1} to {2}, square at both ends.",
-            name,
-            quarter.CentreWaist,
-            quarter.SideWaist);
-        sheet.Redraws(RedrawnCurve.Of(quarter.CentreWaist.Name, quarter.SideWaist.Name, waist));
+        sheet.DrawTrued(quarter.Waistline, waist, quarter.CentreLevel, quarter.Darts);
         _block.Trued(quarter.SideWaist.Name, waist.End);
         foreach (Dart dart in waist.DartsRaw)
         {
             DartNames names = quarter.Names.Darts[dart.Number - 1];
-            Landmark middle = sheet.Find(names.Middle);
-            Landmark apex = sheet.Find(names.Apex);
-            SkirtMoves.Say(sheet, quarter, apex, dart.Apex);
-            sheet.Note(
-                dart.PressedToward == Toward.Start
-                    ? "Draw the legs of {0} again, both equal, from the traced waistline to {1}. Press the dart toward the centre."
-                    : "Draw the legs of {0} again, both equal, from the traced waistline to {1}. Press the dart toward the side seam.",
-                middle,
-                apex);
-            _block.Trued(middle.Name, dart.MiddleOfIntake);
-            _block.Trued(apex.Name, dart.Apex);
+            _block.Trued(names.Middle, dart.MiddleOfIntake);
+            _block.Trued(names.Apex, dart.Apex);
         }
     }
 

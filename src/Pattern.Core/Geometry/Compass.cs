@@ -6,6 +6,9 @@ namespace Pattern.Core.Geometry;
 /// <summary>Where a segment is at a distance from a point.</summary>
 internal static class Compass
 {
+    // Rounding drives a root this far from an end that is the place itself; a joint is found exactly where it is.
+    private const double AtEnd = 1e-7;
+
     internal static void Find(in PathSegment segment, in Point2D centre, double radiusMm, int index, List<PathLocation> found)
     {
         if (segment.Kind == PathSegmentKind.Arc)
@@ -53,7 +56,17 @@ internal static class Compass
         BernsteinRoots roots = BernsteinRoots.Find(square, 2 * degree, zero);
         for (int i = 0; i < roots.Count; i++)
         {
-            found.Add(new PathLocation(index, roots[i], segment.PointAtRaw(roots[i]), radiusMm));
+            double t = roots[i];
+            if (t < AtEnd && Math.Abs(square[0]) <= zero)
+            {
+                t = 0;
+            }
+            else if (1 - t < AtEnd && Math.Abs(square[2 * degree]) <= zero)
+            {
+                t = 1;
+            }
+
+            found.Add(new PathLocation(index, t, segment.PointAtRaw(t), radiusMm));
         }
     }
 

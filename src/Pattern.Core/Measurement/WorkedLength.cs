@@ -18,7 +18,13 @@ namespace Pattern.Core.Measurement;
 public sealed class WorkedLength
 {
     private readonly WorkedLength? _first;
-    private readonly WorkedLength? _second;
+
+    // The second operand; or, where there is one only, the factor. One place for both, for a draft holds many lengths.
+    private readonly object? _second;
+
+    // Halves and quarters are nearly all that a draft asks for.
+    private static readonly object Two = 2.0;
+    private static readonly object Four = 4.0;
 
     private WorkedLength(WorkedOperation operation, double valueMm, string? name, WorkedLength? first, WorkedLength? second, double factor)
     {
@@ -26,8 +32,7 @@ public sealed class WorkedLength
         ValueMm = Guard.Finite(valueMm, "value");
         Name = name;
         _first = first;
-        _second = second;
-        Factor = factor;
+        _second = second ?? Kept(operation, factor);
     }
 
     /// <summary>How long.</summary>
@@ -40,16 +45,16 @@ public sealed class WorkedLength
     public WorkedOperation Operation { get; }
 
     /// <summary>What it was multiplied with or divided by; 1 for the other operations.</summary>
-    public double Factor { get; }
+    public double Factor => _second is double factor ? factor : 1;
 
     /// <summary>What it was worked from, in order: none, one or two.</summary>
-    public IReadOnlyList<WorkedLength> Operands => _first is null ? [] : _second is null ? [_first] : [_first, _second];
+    public IReadOnlyList<WorkedLength> Operands => _first is null ? [] : Second is { } second ? [_first, second] : [_first];
 
     internal double ValueMm { get; }
 
     internal WorkedLength? First => _first;
 
-    internal WorkedLength? Second => _second;
+    internal WorkedLength? Second => _second as WorkedLength;
 
     /// <summary>A length measured on the body.</summary>
     /// <param name="name">The term: <c>hip girth</c>.</param>
@@ -114,7 +119,7 @@ public sealed class WorkedLength
     /// <param name="name">What the trade calls it: <c>box width</c>.</param>
     /// <exception cref="ArgumentException">The name is empty or blank.</exception>
     [Pure]
-    public WorkedLength Named(string name) => new(Operation, ValueMm, Guard.Name(name, nameof(name)), _first, _second, Factor);
+    public WorkedLength Named(string name) => new(Operation, ValueMm, Guard.Name(name, nameof(name)), _first, Second, Factor);
 
     /// <summary>The working in words and figures: <c>1/2 of hip girth 39 3/4 + 1/2 of hip ease 1 = 20 3/8 in</c>.</summary>
     /// <remarks>All figures are in the unit of the step, which is named once, at the end. What is printed adds up: where it would not at this step, or where a finer mark
@@ -141,4 +146,7 @@ public sealed class WorkedLength
     /// <summary>What the first has more than the second; negative where it has less.</summary>
     public static WorkedLength operator -(WorkedLength left, WorkedLength right)
         => new(WorkedOperation.Difference, Guard.NotNull(left, nameof(left)).ValueMm - Guard.NotNull(right, nameof(right)).ValueMm, null, left, right, 1.0);
+
+    private static object? Kept(WorkedOperation operation, double factor)
+        => operation is not (WorkedOperation.Product or WorkedOperation.Quotient) ? null : factor == 2 ? Two : factor == 4 ? Four : factor;
 }

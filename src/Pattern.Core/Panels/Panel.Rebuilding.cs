@@ -57,11 +57,12 @@ public sealed partial class Panel
 
     internal void RefuseCrossedOutline(string step)
     {
-        CurvePath outline = SeamOutline();
-        if (outline.IsSimple())
+        if (HasSimpleOutline())
         {
             return;
         }
+
+        CurvePath outline = SeamOutline();
 
         // A dart that ends on an edge holds the panel together at its apex: the outline touches itself there, and that is meant. Its two legs meet at most two
         // segments there, each at its end or at its beginning.

@@ -122,7 +122,24 @@ public sealed partial class Panel
         throw new ConstructionException(DiagnosticCode.EdgeNotOnPanel, Name, name, string.Join(", ", _edges.Select(e => e.Name.Text))) { Landmark = name.Text };
     }
 
+    /// <summary>Whether the outline, down one leg of every dart and up the other, is free of crossings.</summary>
+    internal bool HasSimpleOutline()
+    {
+        PathSegment[] segments = OutlineRoom.Rent(CountSegments(withCaps: false));
+        Write(segments, withCaps: false);
+        return CurvePath.Trusted(segments, isClosed: true).IsSimple();
+    }
+
     private CurvePath Outline(bool withCaps)
+    {
+        var segments = new PathSegment[CountSegments(withCaps)];
+        Write(segments, withCaps);
+
+        // The edges of a panel run head to tail by construction.
+        return CurvePath.Trusted(segments, isClosed: true);
+    }
+
+    private int CountSegments(bool withCaps)
     {
         int count = 0;
         foreach (PanelEdge edge in _edges)
@@ -138,19 +155,23 @@ public sealed partial class Panel
             }
         }
 
-        var segments = new PathSegment[count];
+        return count;
+    }
+
+    private void Write(PathSegment[] segments, bool withCaps)
+    {
         int next = 0;
         foreach (PanelEdge edge in _edges)
         {
-            for (int i = 0; i < edge.Stretches.Count; i++)
+            for (int i = 0; i < edge.StretchesRaw.Length; i++)
             {
-                Add(edge.Stretches[i].SegmentsRaw, segments, ref next);
-                if (i >= edge.Darts.Count)
+                Add(edge.StretchesRaw[i].SegmentsRaw, segments, ref next);
+                if (i >= edge.DartsRaw.Length)
                 {
                     continue;
                 }
 
-                Dart dart = edge.Darts[i];
+                Dart dart = edge.DartsRaw[i];
                 if (withCaps)
                 {
                     Add(dart.Cap.SegmentsRaw, segments, ref next);
@@ -162,9 +183,6 @@ public sealed partial class Panel
                 }
             }
         }
-
-        // The edges of a panel run head to tail by construction.
-        return CurvePath.Trusted(segments, isClosed: true);
     }
 
     private static void Add(PathSegment[] from, PathSegment[] to, ref int next)

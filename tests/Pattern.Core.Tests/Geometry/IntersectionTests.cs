@@ -433,6 +433,23 @@ public class IntersectionTests
         };
     }
 
+    // A circle of 10 and lines along a ray: of one millimetre across it, of nothing on it, of nothing beside it.
+    [Fact]
+    public void IntersectionsWith_ShortLinesAtAnArc_CrossItWhereTheRayDoes()
+    {
+        CircularArc arc = new(0, 0, 10, -1, 2);
+
+        CurveIntersections across = arc.IntersectionsWith(new LineSegment(new Point2D(9.5, 0), new Point2D(10.5, 0)));
+        CurveIntersections on = arc.IntersectionsWith(new LineSegment(new Point2D(10, 0), new Point2D(10, 0)));
+        CurveIntersections beside = arc.IntersectionsWith(new LineSegment(new Point2D(9.5, 0), new Point2D(9.5, 0)));
+
+        Assert.Equal(1, across.Count);
+        Assert.Equal(0, across[0].Point.DistanceMm(new Point2D(10, 0)), 1e-9);
+        Assert.Equal(0.5, across.SecondRaw(0), 1e-9);
+        Assert.True(on.Count >= 1);
+        Assert.Equal(0, beside.Count);
+    }
+
     private static bool CrossInside(in Point2D a0, in Point2D a1, in Point2D b0, in Point2D b1)
     {
         static double Side(in Point2D p, in Point2D q, in Point2D r) => ((q.XMm - p.XMm) * (r.YMm - p.YMm)) - ((q.YMm - p.YMm) * (r.XMm - p.XMm));

@@ -292,6 +292,15 @@ public class PanelDartTests
     }
 
     [Fact]
+    public void WithDartLength_AsItIs_IsTheSamePanel()
+    {
+        Panel panel = Rectangle(200, 300).TakeInDart(EdgeName.Waist.Middle, Mm(20), Mm(120));
+
+        Assert.Same(panel, panel.WithDartLength(EdgeName.Waist.Dart(1), panel.Darts.Single().Length));
+        Assert.NotSame(panel, panel.WithDartLength(EdgeName.Waist.Dart(1), Mm(119.5)));
+    }
+
+    [Fact]
     public void WithDartLength_KeepsIntakeAndMiddleLine()
     {
         Panel panel = BodiceWithBustDart();

@@ -124,8 +124,7 @@ internal sealed class SkirtChecks(SkirtDraft draft)
         list.LengthAtLeast("narrowest width at least", place, narrowest, 1);
 
         // Down one leg of every dart and up the other: simple only where darts lie inside the panel and apart from each other.
-        CurvePath outline = panel.SeamOutline();
-        list.Count("outline with darts crossing itself", place, outline.IsSimple() ? 0 : outline.SelfIntersections().Points.Count, 0);
+        list.Count("outline with darts crossing itself", place, panel.HasSimpleOutline() ? 0 : panel.SeamOutline().SelfIntersections().Points.Count, 0);
     }
 
     /// <summary>From the centre edge to the side seam at a height, positive where the side lies on its own side.</summary>

@@ -278,6 +278,41 @@ public class TruingPlanTests
         Assert.Equal(PathSegmentKind.Arc, trued.FindEdge(EdgeName.Hem).Stretches[0].Segments[0].Kind);
     }
 
+    // Over a chord of 200 with 10 of rise the tangent leans by 2 atan(10 / 100): where the arc begins and where it ends, the straight edges lean in by as much.
+    [Fact]
+    public void True_CornersAtTheEndsOfAnArc_AreMeasuredOnTheArc()
+    {
+        Panel panel = Rectangle(200, 100);
+        PanelEdge[] edges = [.. panel.EdgesRaw];
+        edges[2] = new PanelEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.From(At(200, 0)).ArcThrough(At(100, -10), At(0, 0)));
+        panel = new Panel(panel.Name, edges, panel.Features);
+
+        Panel trued = TruingPlan.Empty
+            .MayMove(Movable.Corner(Waist.AtStart, Mm(40)).Along(Direction.Right), Movable.Corner(Waist.AtEnd, Mm(40)).Along(Direction.Right))
+            .MustHold(Condition.Square(Side.AtEnd), Condition.Square(EdgeOf.Panel(Sample, EdgeName.Hem).AtEnd))
+            .TrueOrExplain(panel).Panels[0];
+
+        double lean = 100 * Math.Tan(2 * Math.Atan(0.1));
+        Assert.Equal(lean, trued.FindEdge(EdgeName.Waist).Start.XMm, 1e-7);
+        Assert.Equal(200 - lean, trued.FindEdge(EdgeName.Waist).End.XMm, 1e-7);
+        Assert.Equal(PathSegmentKind.Arc, trued.FindEdge(EdgeName.Hem).Stretches[0].Segments[0].Kind);
+    }
+
+    // 10 mm are left of the edge: a notch goes no farther, whatever its own limit says.
+    [Fact]
+    public void TryTrue_ANotchThatWouldHaveToLeaveItsEdge_StopsAtItsEnd()
+    {
+        Panel one = Rectangle(200, 100).WithNotchAt(90);
+        Panel other = Rectangle(150, 100).Renamed(Other).WithNotchAt(95);
+        Condition wish = Condition.Sewn(Seam.Between(Side, OtherSide).Running(SeamRun.SameWay).Named("side seam").WithEase(Mm(-14)));
+
+        bool holds = TruingPlan.Empty.MayMove(Movable.Notch(Side, 1, Mm(20))).MustHold(wish).TryTrue([one, other], out TruingOutcome outcome);
+
+        Assert.False(holds);
+        Assert.InRange(outcome.Moves[0].DistanceMm, 0, 10);
+        Assert.InRange(90 + outcome.Moves[0].DistanceMm, 90, 100);
+    }
+
     // r = (c^2 / 4 + s^2) / (2 s) and 2 r asin(c / 2 r): what is true as an arc stays one.
     [Fact]
     public void True_AnArcThatIsTrueAlready_StaysThatArc()

@@ -38,6 +38,10 @@ string[] known = ["--design", "--waist", "--hip", "--length", "--unit", "--out"]
 (string Name, Func<Block, Block> Make)[] designs =
 [
     ("a-line", block => block.ALine()),
+    ("flared", block => block.Flared()),
+    ("gored-6", block => block.Gores(6)),
+    ("half-circle", block => block.HalfCircle()),
+    ("full-circle", block => block.FullCircle()),
 ];
 
 try

@@ -96,6 +96,17 @@ public class Block
     [Pure]
     public int TimesOf(PanelName name) => _record.Times[Array.IndexOf(_panels, FindPanel(name))];
 
+    /// <summary>A panel as it is cut, where that differs from how it is sewn: a waist on the bias is cut smaller since it stretches. Else the panel.</summary>
+    /// <exception cref="ConstructionException">The block has no such panel.</exception>
+    [Pure]
+    public Panel FindPanelAsCut(PanelName name)
+    {
+        Panel sewn = FindPanel(name);
+
+        // A panel that was changed since is cut as it is.
+        return _record.AsCut.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, sewn.EdgesRaw)).Cut ?? sewn;
+    }
+
     /// <summary>Makes a design of this block, with every setting as usual.</summary>
     /// <param name="design">The design.</param>
     /// <exception cref="ConstructionException">The design cannot be made of this block.</exception>

@@ -42,6 +42,9 @@ internal sealed class BlockRecord
     /// <summary>How often each panel stands in the garment, in the order of the panels.</summary>
     internal int[] Times { get; set; } = [];
 
+    /// <summary>Panels as they are cut, where that differs from how they are sewn.</summary>
+    internal List<(Panel Sewn, Panel Cut)> AsCut { get; } = [];
+
     /// <summary>The designs that changed what was drafted, in order.</summary>
     internal DesignDescription[] Designs { get; set; } = [];
 

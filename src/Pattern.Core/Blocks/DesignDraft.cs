@@ -71,6 +71,16 @@ public sealed class DesignDraft : BlockWork
     /// <exception cref="ConstructionException">There is a panel of that name already.</exception>
     public void Add(Panel panel, int times) => Insert(_panels.Count, panel, Guard.InRange(times, 1, 99, nameof(times)));
 
+    /// <summary>Says how a panel is cut, where that differs from how it is sewn; the pieces are made of it, everything else of the panel as it is sewn.</summary>
+    /// <param name="panel">The panel as it is cut, with the name of the one that is sewn and edges of the same names.</param>
+    /// <exception cref="ConstructionException">There is no panel of that name.</exception>
+    public void CutAs(Panel panel)
+    {
+        Panel sewn = FindPanel(Guard.NotNull(panel, nameof(panel)).Name);
+        Open.AsCut.RemoveAll(one => one.Cut.Name == panel.Name);
+        Open.AsCut.Add((sewn, panel));
+    }
+
     /// <summary>Takes a panel away.</summary>
     /// <exception cref="ConstructionException">There is no such panel.</exception>
     public void Drop(PanelName name)
@@ -154,6 +164,7 @@ public sealed class DesignDraft : BlockWork
             Designs = from.Designs,
         };
         record.Promises.AddRange(from.Promises);
+        record.AsCut.AddRange(from.AsCut);
         record.Readings.AddRange(from.Readings);
         record.Remarks.AddRange(from.Remarks);
         record.Alternatives.AddRange(from.Alternatives);

@@ -80,8 +80,9 @@ public static class SkirtPattern
         var facings = new List<PatternPiece>();
         foreach (Panel panel in block.Panels.Reverse())
         {
-            EdgeName[] faced = options.FacedHemsOf(panel);
-            PatternPiece piece = Skirt(zip.Marked(WithSeamsFor(faced, panel)), block, zip, options);
+            Panel cut = block.FindPanelAsCut(panel.Name);
+            EdgeName[] faced = options.FacedHemsOf(cut);
+            PatternPiece piece = Skirt(zip.Marked(WithSeamsFor(faced, cut)), block, zip, options);
             if (block.Designs.Count == 0)
             {
                 piece = WithLevels(piece, hand.Depths.Levels);

@@ -36,8 +36,13 @@ internal sealed class SkirtZip
         double above = 0;
         foreach (Panel panel in backs)
         {
+            // What hangs below the end of the zip lies on the fold.
             PanelEdge centre = CentreOf(panel);
-            _seam.Add((panel.Name, centre.Name, above));
+            if (above < zipMm)
+            {
+                _seam.Add((panel.Name, centre.Name, above));
+            }
+
             above += centre.SewnLengthMm();
         }
 
@@ -56,7 +61,7 @@ internal sealed class SkirtZip
         if (backs.Length == 0 && block.Panels.FirstOrDefault(panel => SeamAtWaist(panel) is not null) is { } first)
         {
             PanelEdge edge = SeamAtWaist(first)!;
-            if (zipMm < edge.SewnLengthMm())
+            if (block.TimesOf(first.Name) <= 2 && zipMm < edge.SewnLengthMm())
             {
                 _seam.Add((first.Name, edge.Name, 0));
             }

@@ -21,22 +21,12 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
     /// <summary>A dart that ends above the hip widens the hip as well; up to 1 cm in a quarter is let be.</summary>
     internal static readonly MethodSetting<Length> HipGain = MethodSetting.OfLength("most gain at the hip", Length.FromInches(0.375), Length.Zero, Length.FromInches(4)).InMetric(Length.FromCentimeters(1));
 
-    private static readonly Advice WideHip = Advice.Of(
-        "Closing the darts widens the hip as well, since they end above it.", "Close less of them, or close all: then they are first lengthened toward the hip.");
-
-    private static readonly Advice UnevenFlare = Advice.Of(
-        "Front and back open by so different amounts that the side seam swings to one side.", "Close a share of the darts only, or add flare at the side.");
-
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
         double share = work.Take(Share).DecimalFractions;
         double mostGainMm = work.Take(HipGain).Value.Millimeters;
-        Panel[] quarters = [.. new[] { PanelName.Back, PanelName.Front }.Select(name => SkirtStock.Quarter(work, name))];
-        if (!quarters.All(SkirtFlare.HangsStraight))
-        {
-            throw work.Refusal("Its side or hem comes in below the hip, and an A-line flares out from there. Draft the block straight: without a hem that comes in.");
-        }
+        Panel[] quarters = SkirtStock.StraightQuarters(work);
 
         var closed = new List<Panel>();
         var openings = new List<double>();
@@ -60,22 +50,16 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
         }
 
         TellSides(work, sideFlare);
-        foreach (BlockLine line in work.Source.Trued.Lines)
-        {
-            if (line.Role != Drafting.ConstructionRole.Guide)
-            {
-                work.Show(line.Name, line.Path);
-            }
-        }
-
-        Promise(work, stock, share, quarters, mostGainMm);
+        SkirtStock.KeepLines(work);
+        new FlaredQuarters(work, stock, quarters, share, mostGainMm).Promise(work);
     }
 
     // With all of a dart closed its apex may be brought nearer to the hip first, so that the hip gains no more than it should; one that ends below the hip is brought up to it.
     private static Panel Ready(DesignDraft work, Panel quarter, double share, double mostGainMm)
     {
         double hipMm = SkirtFlare.FootOf(quarter).YMm;
-        Dart[] darts = [.. quarter.FindEdge(EdgeName.Waist).Darts];
+        EdgeName top = SkirtStock.TopOf(quarter).Name;
+        Dart[] darts = [.. quarter.FindEdge(top).Darts];
         if (share < 1)
         {
             return darts.All(dart => share == 0 || dart.Apex.YMm >= hipMm)
@@ -100,7 +84,7 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
             double length = LengthAt(darts[i], toward);
             if (Math.Abs(length - darts[i].LengthMm) > CheckList.ToleranceMm)
             {
-                quarter = quarter.WithDartLength(EdgeName.Waist.Dart(i + 1), Length.FromMillimeters(length));
+                quarter = quarter.WithDartLength(top.Dart(i + 1), Length.FromMillimeters(length));
                 work.Sheet.Note(
                     length > darts[i].LengthMm ? "Lengthen {0} dart {1} from {2} to {3}." : "Shorten {0} dart {1} from {2} to {3}.",
                     quarter.Name.Text, i + 1, WorkedLength.GivenMm(null, darts[i].LengthMm), WorkedLength.GivenMm(null, length));
@@ -123,7 +107,7 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
         });
     }
 
-    private static void Tell(DesignDraft work, Panel quarter, double share, List<(DartName Dart, double OpeningMm)> opened)
+    internal static void Tell(DesignDraft work, Panel quarter, double share, List<(DartName Dart, double OpeningMm)> opened)
     {
         foreach ((DartName dart, double openingMm) in opened)
         {
@@ -144,7 +128,7 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
         }
     }
 
-    private static void TellSides(DesignDraft work, WorkedLength sideFlare)
+    internal static void TellSides(DesignDraft work, WorkedLength sideFlare)
     {
         if (sideFlare.ValueMm > 0)
         {
@@ -154,60 +138,4 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
 
         work.Sheet.Note("Draw each waistline again over the closed darts, one smooth curve, square to centre and side and as long as before. Draw the hip curve again: it runs into the side seam without a corner.");
     }
-
-    private static void Promise(DesignDraft work, SkirtStock stock, double share, Panel[] quarters, double mostGainMm)
-    {
-        PanelName[] names = [.. quarters.Select(quarter => quarter.Name)];
-        int[] darts = [.. quarters.Select(quarter => share == 1 ? 0 : quarter.FindEdge(EdgeName.Waist).Darts.Count)];
-        double[] hips = [.. quarters.Select(SkirtFlare.HipWidthMm)];
-        double belowHipMm = SkirtFlare.BelowHipMm(quarters[0]);
-        int times = work.TimesOf(names[0]);
-        work.Check(SkirtPromises.Hip, list =>
-        {
-            double[] now = [.. names.Select(name => SkirtFlare.HipWidthMm(list.FindPanel(name)))];
-            list.LengthAtLeast("hip width all around", SkirtPromises.Block, times * now.Sum(), stock.HipMm, CheckList.ToleranceMm);
-            for (int i = 0; i < now.Length; i++)
-            {
-                double gain = now[i] - hips[i];
-                if (share == 1)
-                {
-                    list.LengthAtMost("gain at the hip", names[i].Text, gain, mostGainMm);
-                }
-                else if (gain > mostGainMm)
-                {
-                    list.Advise(WideHip, "gain at the hip", names[i].Text, SkirtStock.Mm(gain), FindingRelation.AtMost, SkirtStock.Mm(mostGainMm));
-                }
-            }
-        });
-        work.Check(SkirtPromises.Hem, list =>
-        {
-            foreach (PanelName name in names)
-            {
-                Panel panel = list.FindPanel(name);
-                SkirtPromises.HemOfQuarter(list, panel);
-                list.Length("side from hip to hem", name.Text, SkirtFlare.BelowHipMm(panel), belowHipMm);
-            }
-
-            SkirtPromises.HemJoined(list, list.FindPanel(names[0]), list.FindPanel(names[1]), EdgeName.SideSeam);
-        });
-        work.Check(SkirtPromises.Darts, list =>
-        {
-            for (int i = 0; i < names.Length; i++)
-            {
-                SkirtPromises.DartsCanBeSewn(list, list.FindPanel(names[i]), darts[i]);
-            }
-        });
-        work.Check(SkirtPromises.Outline, list => Array.ForEach(names, name => SkirtPromises.SimpleOutline(list, list.FindPanel(name))));
-        work.Check(SkirtPromises.Advice, list =>
-        {
-            double uneven = Math.Abs(FlareMm(list.FindPanel(names[0])) - FlareMm(list.FindPanel(names[1])));
-            double most = stock.Usually(2, 5);
-            if (uneven > most)
-            {
-                list.Advise(UnevenFlare, "flare of back and front, difference", SkirtPromises.Block, SkirtStock.Mm(uneven), FindingRelation.AtMost, SkirtStock.Mm(most));
-            }
-        });
-    }
-
-    private static double FlareMm(Panel panel) => panel.FindEdge(EdgeName.Hem).SewnLengthMm() - SkirtFlare.HipWidthMm(panel);
 }

@@ -46,15 +46,33 @@ internal static class SkirtFlare
     internal static Panel CloseDarts(Panel panel, double share, List<(DartName Dart, double OpeningMm)> openings)
     {
         int number = 1;
-        int count = panel.FindEdge(EdgeName.Waist).Darts.Count;
+        EdgeName top = SkirtStock.TopOf(panel).Name;
+        int count = panel.FindEdge(top).Darts.Count;
         for (int i = 0; i < count; i++)
         {
-            DartName name = EdgeName.Waist.Dart(number);
+            DartName name = top.Dart(number);
             Point2D apex = panel.FindDart(name).Apex;
             double before = panel.FindEdge(EdgeName.Hem).SewnLengthMm();
             panel = panel.TurnDartIntoFlare(name, panel.FootOn(EdgeName.Hem, apex), Ratio.FromDecimalFractions(share));
-            openings.Add((EdgeName.Waist.Dart(i + 1), panel.FindEdge(EdgeName.Hem).SewnLengthMm() - before));
+            openings.Add((top.Dart(i + 1), panel.FindEdge(EdgeName.Hem).SewnLengthMm() - before));
             number += share < 1 ? 1 : 0;
+        }
+
+        return panel;
+    }
+
+    /// <summary>Slashes a quarter without darts from its top to the hem at several places and spreads it there; the top keeps its length, and a corner at each hinge until it is trued.</summary>
+    /// <param name="panel">A quarter that hangs straight.</param>
+    /// <param name="spreadsMm">How far each slash is spread at the hem, measured straight, from the centre on.</param>
+    internal static Panel Spread(Panel panel, double[] spreadsMm)
+    {
+        EdgeName top = SkirtStock.TopOf(panel).Name;
+        double length = panel.FindEdge(top).SewnLengthMm();
+        for (int i = 0; i < spreadsMm.Length; i++)
+        {
+            double at = length * (i + 0.5) / spreadsMm.Length;
+            Point2D hinge = panel.FindEdge(top).PointAtSewnMm(at);
+            panel = panel.SlashAndSpread(top.At(Length.FromMillimeters(at)), panel.FootOn(EdgeName.Hem, hinge), Length.FromMillimeters(spreadsMm[i]));
         }
 
         return panel;
@@ -65,7 +83,7 @@ internal static class SkirtFlare
     /// <param name="outMm">How far the side hem swings out, measured straight.</param>
     internal static Panel SwingSide(Panel panel, double outMm)
     {
-        PanelEdge waist = panel.FindEdge(EdgeName.Waist);
+        PanelEdge waist = SkirtStock.TopOf(panel);
         if (outMm == 0 && waist.Darts.Count > 0)
         {
             return panel;
@@ -88,7 +106,7 @@ internal static class SkirtFlare
         CurvePath newHem = outMm == 0
             ? hem
             : CurvePath.FromArc(CircularArc.Around(foot, newSide.End, Angle.FromRadians(-angle))).Then(hem);
-        PanelEdge[] edges = [.. panel.EdgesRaw.Select(edge => edge.Name == EdgeName.Waist ? newWaist
+        PanelEdge[] edges = [.. panel.EdgesRaw.Select(edge => edge.Name == waist.Name ? newWaist
             : edge.Name == EdgeName.SideSeam ? new PanelEdge(edge.Name, edge.Role, newSide)
             : edge.Name == EdgeName.Hem ? new PanelEdge(edge.Name, edge.Role, newHem)
             : edge)];
@@ -104,7 +122,7 @@ internal static class SkirtFlare
     // The waist in one sweep from the centre, square to the side, both as long as they were: as the block was trued, in the frame where the straight part of the side is upright.
     private static (PanelEdge Waist, CubicBezier Curve) TrueTop(Panel panel, Point2D foot, Direction down)
     {
-        PanelEdge waist = panel.FindEdge(EdgeName.Waist);
+        PanelEdge waist = SkirtStock.TopOf(panel);
         CurvePath side = panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0];
         double turn = down.TurnRadTo(Direction.Down);
         Transform2D upright = Transform2D.RotationRaw(foot, Direction.FromRadians(turn));
@@ -122,7 +140,7 @@ internal static class SkirtFlare
                 IsNear = true,
             },
             []);
-        PanelEdge edge = trued.ToEdge(EdgeName.Waist, waist.Role);
+        PanelEdge edge = trued.ToEdge(waist.Name, waist.Role);
         return (new PanelEdge(edge.Name, edge.Role, edge.StretchesRaw[0].Transformed(back)), trued.Side.Reversed().Transformed(back));
     }
 }

@@ -44,6 +44,18 @@ internal static class SkirtPromises
         list.Count("outline with darts crossing itself", panel.Name.Text, outline.IsSimple() ? 0 : outline.SelfIntersections().Points.Count, 0);
     }
 
+    /// <summary>The top of each quarter is square to centre and side.</summary>
+    internal static void SquareTop(CheckList list, PanelName[] names)
+    {
+        foreach (PanelName name in names)
+        {
+            Panel panel = list.FindPanel(name);
+            PanelEdge top = SkirtStock.TopOf(panel);
+            list.Angle(top.Name + " square to centre", name.Text, CheckList.CornerRad(panel.FindEdge(EdgeName.Centre).StretchesRaw[0], top.StretchesRaw[0]), SkirtStock.SquareRad);
+            list.Angle(top.Name + " square to side", name.Text, CheckList.CornerRad(top.StretchesRaw[top.StretchesRaw.Length - 1], panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0]), SkirtStock.SquareRad);
+        }
+    }
+
     /// <summary>The hem of a quarter: no corner in it, square to the centre, as far below the hip at the side as at the centre.</summary>
     internal static void HemOfQuarter(CheckList list, Panel panel)
     {

@@ -1,6 +1,7 @@
 using System;
 using System.Linq;
 using Pattern.Core.Blocks;
+using Pattern.Core.Drafting;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -35,14 +36,41 @@ internal sealed class SkirtStock
     /// <summary>The usual figure, round on the body's tape.</summary>
     internal double Usually(double inches, double centimetres) => IsMetric ? centimetres * 10 : inches * 25.4;
 
-    /// <summary>Refuses a block whose panels are not those that a design is made of, as after another design.</summary>
-    /// <exception cref="Diagnostics.ConstructionException">A panel or an edge is missing.</exception>
-    internal static Panel Quarter(DesignDraft work, PanelName name)
+    /// <summary>Back and front as a block has them: a top, a side, a hem and a centre each.</summary>
+    /// <exception cref="Diagnostics.ConstructionException">Another design has cut one apart or drawn it anew.</exception>
+    internal static Panel[] Quarters(DesignDraft work) => [Quarter(work, PanelName.Back), Quarter(work, PanelName.Front)];
+
+    /// <summary>Back and front that hang straight, or flared, below the hip.</summary>
+    /// <exception cref="Diagnostics.ConstructionException">They come in below the hip, or there are none.</exception>
+    internal static Panel[] StraightQuarters(DesignDraft work)
+    {
+        Panel[] quarters = Quarters(work);
+        return quarters.All(SkirtFlare.HangsStraight)
+            ? quarters
+            : throw work.Refusal("Its side or hem comes in below the hip, and this design needs a skirt that hangs straight or flares there. Draft the block straight: without a hem that comes in.");
+    }
+
+    /// <summary>The edge at the top of a quarter: its waist, or the seam to a yoke. It begins where the centre ends.</summary>
+    internal static PanelEdge TopOf(Panel panel)
+    {
+        int centre = panel.IndexOf(EdgeName.Centre);
+        return panel.EdgesRaw[(centre + 1) % panel.EdgesRaw.Length];
+    }
+
+    /// <summary>Shows the levels and the frame of the block further on, for a design that leaves the centres where they are.</summary>
+    internal static void KeepLines(DesignDraft work)
+    {
+        foreach (BlockLine line in work.Source.Trued.Lines.Where(line => line.Role is ConstructionRole.Level or ConstructionRole.Frame))
+        {
+            work.Show(line.Name, line.Path);
+        }
+    }
+
+    private static Panel Quarter(DesignDraft work, PanelName name)
     {
         Panel? panel = work.Panels.FirstOrDefault(one => one.Name == name);
-        bool isQuarter = panel is not null
-            && new[] { EdgeName.Waist, EdgeName.SideSeam, EdgeName.Hem, EdgeName.Centre }.All(edge => panel.TryFindEdge(edge, out _));
-        return isQuarter ? panel! : throw work.Refusal($"It needs a {name} with waist, side, hem and centre; another design has cut that apart or drawn it anew. Make this design first.");
+        bool isQuarter = panel is not null && panel.Edges.Count == 4 && new[] { EdgeName.SideSeam, EdgeName.Hem, EdgeName.Centre }.All(edge => panel.TryFindEdge(edge, out _));
+        return isQuarter ? panel! : throw work.Refusal($"It needs a {name} with a top, a side, a hem and a centre; another design has cut that apart or drawn it anew. Make this design first.");
     }
 
     internal static Length Mm(double millimetres) => Length.FromMillimeters(millimetres);

@@ -39,9 +39,17 @@ string[] known = ["--design", "--waist", "--hip", "--length", "--unit", "--out"]
 [
     ("a-line", block => block.ALine()),
     ("flared", block => block.Flared()),
+    ("pencil", block => block.Pencil()),
     ("gored-6", block => block.Gores(6)),
+    ("yoke", block => block.HipYoke()),
+    ("knife-pleats", block => block.KnifePleats()),
+    ("box-pleats", block => block.BoxPleats()),
+    ("tiers", block => block.Tiers()),
     ("half-circle", block => block.HalfCircle()),
     ("full-circle", block => block.FullCircle()),
+    ("wrap", block => block.Wrap()),
+    ("a-line-with-yoke", block => block.ALine().HipYoke()),
+    ("gathered-yoke", block => block.HipYoke(fullness: Ratio.FromPercent(175))),
 ];
 
 try

@@ -107,6 +107,15 @@ public class Block
         return _record.AsCut.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, sewn.EdgesRaw)).Cut ?? sewn;
     }
 
+    /// <summary>Where a panel as it is cut is folded, as for pleats; none where it is not.</summary>
+    /// <exception cref="ConstructionException">The block has no such panel.</exception>
+    [Pure]
+    public IReadOnlyList<BlockLine> FindFolds(PanelName name)
+    {
+        Panel sewn = FindPanel(name);
+        return _record.AsCut.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, sewn.EdgesRaw)).Folds ?? [];
+    }
+
     /// <summary>Makes a design of this block, with every setting as usual.</summary>
     /// <param name="design">The design.</param>
     /// <exception cref="ConstructionException">The design cannot be made of this block.</exception>

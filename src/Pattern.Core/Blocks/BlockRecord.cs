@@ -43,7 +43,7 @@ internal sealed class BlockRecord
     internal int[] Times { get; set; } = [];
 
     /// <summary>Panels as they are cut, where that differs from how they are sewn.</summary>
-    internal List<(Panel Sewn, Panel Cut)> AsCut { get; } = [];
+    internal List<(Panel Sewn, Panel Cut, BlockLine[] Folds)> AsCut { get; } = [];
 
     /// <summary>The designs that changed what was drafted, in order.</summary>
     internal DesignDescription[] Designs { get; set; } = [];

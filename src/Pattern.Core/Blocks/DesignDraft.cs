@@ -74,11 +74,12 @@ public sealed class DesignDraft : BlockWork
     /// <summary>Says how a panel is cut, where that differs from how it is sewn; the pieces are made of it, everything else of the panel as it is sewn.</summary>
     /// <param name="panel">The panel as it is cut, with the name of the one that is sewn and edges of the same names.</param>
     /// <exception cref="ConstructionException">There is no panel of that name.</exception>
-    public void CutAs(Panel panel)
+    /// <param name="folds">Where it is folded, as for pleats.</param>
+    public void CutAs(Panel panel, params (LineName Name, CurvePath Path)[] folds)
     {
         Panel sewn = FindPanel(Guard.NotNull(panel, nameof(panel)).Name);
         Open.AsCut.RemoveAll(one => one.Cut.Name == panel.Name);
-        Open.AsCut.Add((sewn, panel));
+        Open.AsCut.Add((sewn, panel, [.. Guard.NotNull(folds, nameof(folds)).Select(fold => new BlockLine(fold.Name, fold.Path))]));
     }
 
     /// <summary>Takes a panel away.</summary>

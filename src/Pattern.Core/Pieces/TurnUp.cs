@@ -18,6 +18,8 @@ internal sealed class TurnUp
 
     private readonly Point2D[] _fold;
     private readonly Vector2D[] _outward;
+    private readonly Vector2D _before;
+    private readonly Vector2D _beyond;
     private readonly CurvePath _cutLine;
     private readonly double _allowanceMm;
     private readonly double _reachMm;
@@ -46,6 +48,10 @@ internal sealed class TurnUp
         }
 
         (_fold, _outward) = ([.. points], [.. outward]);
+
+        // The line itself goes on along its own directions; those of chords between its points would leave the allowance of a wide neighbour.
+        _before = fold.StartDirection.Reversed.TimesMm(1);
+        _beyond = fold.EndDirection.TimesMm(1);
     }
 
     /// <summary>By how much the allowance is wider than the cloth before the fold, at the depth where that is least; negative where it is too narrow to lie flat.</summary>
@@ -131,8 +137,8 @@ internal sealed class TurnUp
             return 0;
         }
 
-        points.Insert(0, points[0] + points[1].DirectionTo(points[0]).TimesMm(_reachMm));
-        points.Add(points[points.Count - 1] + points[points.Count - 2].DirectionTo(points[points.Count - 1]).TimesMm(_reachMm));
+        points.Insert(0, points[0] + (_before * _reachMm));
+        points.Add(points[points.Count - 1] + (_beyond * _reachMm));
         middle++;
         var steps = new PathSegment[points.Count - 1];
         var passedMm = new double[points.Count];

@@ -15,9 +15,27 @@ public static class BuiltInDesigns
     /// <summary>A quarter circle to a double one.</summary>
     public static BlockDesign Circle { get; } = new CircleDesign();
 
+    /// <summary>Sides that come in below the hip, and room to walk.</summary>
+    public static BlockDesign Pencil { get; } = new PencilDesign();
+
+    /// <summary>A yoke over the hip, the darts closed inside it.</summary>
+    public static BlockDesign HipYoke { get; } = new HipYokeDesign();
+
+    /// <summary>Fronts that lie over each other.</summary>
+    public static BlockDesign Wrap { get; } = new WrapDesign();
+
+    /// <summary>Strips gathered to each other below the hip.</summary>
+    public static BlockDesign Tiers { get; } = new TiersDesign();
+
+    /// <summary>Knife pleats all around.</summary>
+    public static BlockDesign KnifePleats { get; } = new PleatsDesign(isBox: false);
+
+    /// <summary>Box pleats all around.</summary>
+    public static BlockDesign BoxPleats { get; } = new PleatsDesign(isBox: true);
+
     /// <summary>Equal gores, the waist shaped in their seams.</summary>
     public static BlockDesign Gores { get; } = new GoresDesign();
 
     /// <summary>All of them, in the order of the guide.</summary>
-    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Gores, Circle];
+    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, HipYoke, KnifePleats, BoxPleats, Tiers, Circle, Wrap];
 }

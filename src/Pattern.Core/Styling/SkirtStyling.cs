@@ -81,4 +81,72 @@ public static class SkirtStyling
     /// <inheritdoc cref="Circle"/>
     [Pure]
     public static Block FullCircle(this Block block, Length? waistCutSmaller = null) => block.Circle(Ratio.FromPercent(100), waistCutSmaller);
+
+    /// <summary>Makes a pencil skirt: the sides come in below the hip and hang straight for the last of it; a vent, a slit or a kick pleat at the centre back gives room to walk.</summary>
+    /// <remarks>The report advises where a usual step is longer than the hem allows.</remarks>
+    /// <param name="block">The block as drafted, straight.</param>
+    /// <param name="sideHemIn">How far each side hem comes in, 0 to 4 in. Usually 1 in (2.5 cm).</param>
+    /// <param name="room">What gives room to walk. Usually a vent.</param>
+    /// <param name="height">How high that is. Usually 8 in (20 cm), but never above 20 cm below the hip.</param>
+    /// <exception cref="ConstructionException">The block hangs otherwise, is too short for that, or the opening would reach the hip.</exception>
+    [Pure]
+    public static Block Pencil(this Block block, Length? sideHemIn = null, WalkingRoom room = WalkingRoom.Vent, Length? height = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.Pencil.AsUsual()
+            .WithGiven(PencilDesign.In, sideHemIn)
+            .WithGiven(PencilDesign.Opening, (WalkingRoom)Guard.Choice((int)room, 4, nameof(room)) switch
+            {
+                WalkingRoom.Slit => PencilDesign.Slit,
+                WalkingRoom.KickPleat => PencilDesign.KickPleat,
+                WalkingRoom.None => PencilDesign.None,
+                _ => null,
+            })
+            .WithGiven(PencilDesign.Height, height));
+
+    /// <summary>Cuts a hip yoke along a line parallel to the shaped waist; the darts close inside it, and what is left of them below comes off the side seam.</summary>
+    /// <param name="block">A skirt block, or one that an A-line or flare was made of.</param>
+    /// <param name="depth">How deep, 1 to 10 in, but no deeper than the darts. Usually 4 in (10 cm), at most three quarters of the shortest dart.</param>
+    /// <param name="fullness">How much longer the top of the skirt is than the yoke that it is gathered to, 100 to 400 %. Usually as long: plain.</param>
+    /// <exception cref="ConstructionException">The yoke would end below a dart, or there is one already.</exception>
+    [Pure]
+    public static Block HipYoke(this Block block, Length? depth = null, Ratio? fullness = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.HipYoke.AsUsual()
+            .WithGiven(HipYokeDesign.Depth, depth)
+            .WithGiven(HipYokeDesign.Fullness, fullness));
+
+    /// <summary>Makes a wrap skirt: each front goes on beyond the centre front as its own mirror image.</summary>
+    /// <param name="block">A skirt block that hangs straight or flares.</param>
+    /// <param name="overlap">How far beyond the centre front, 2 to 16 in. Usually 6 in (15 cm); a front edge that would cut into a dart goes on beyond it.</param>
+    /// <exception cref="ConstructionException">The overlap would reach beyond the side, or the block has a yoke.</exception>
+    [Pure]
+    public static Block Wrap(this Block block, Length? overlap = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.Wrap.AsUsual().WithGiven(WrapDesign.Overlap, overlap));
+
+    /// <summary>Makes a tiered skirt: the block down to the hip, and strips below it, each gathered to the one above.</summary>
+    /// <param name="block">The block as drafted, straight.</param>
+    /// <param name="count">How many tiers, the fitted one counted, 2 to 8. Usually 3.</param>
+    /// <param name="fullness">How much longer each strip is than the edge it is gathered to, 110 to 300 %. Usually 150 %.</param>
+    /// <param name="first">How deep the first tier is. Usually down to the hip.</param>
+    /// <exception cref="ConstructionException">A tier would be too shallow, or the first one end above hip or darts.</exception>
+    [Pure]
+    public static Block Tiers(this Block block, int? count = null, Ratio? fullness = null, Length? first = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.Tiers.AsUsual()
+            .WithGiven(TiersDesign.Count, count)
+            .WithGiven(TiersDesign.Fullness, fullness)
+            .WithGiven(TiersDesign.First, first));
+
+    /// <summary>Pleats the skirt all around with knife pleats, stitched down to the hip.</summary>
+    /// <remarks>The block is drawn as it is sewn, pleats folded; the pieces are the flat cloth, their cut edges shaped by folding.</remarks>
+    /// <param name="block">The block as drafted, straight.</param>
+    /// <param name="count">How many, a multiple of 4. Usually as many as are about 2 in (5 cm) wide at the hip.</param>
+    /// <param name="depth">How deep they lie under, of the deepest that no three layers hide each other at, 20 to 100 %. Usually all of it: three times the hip of cloth.</param>
+    /// <exception cref="ConstructionException">The block hangs otherwise, or the pleats do not share out over four quarters.</exception>
+    [Pure]
+    public static Block KnifePleats(this Block block, int? count = null, Ratio? depth = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.KnifePleats.AsUsual().WithGiven(PleatsDesign.Count, count).WithGiven(PleatsDesign.Depth, depth));
+
+    /// <summary>Pleats the skirt all around with box pleats, stitched down to the hip.</summary>
+    /// <inheritdoc cref="KnifePleats"/>
+    [Pure]
+    public static Block BoxPleats(this Block block, int? count = null, Ratio? depth = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.BoxPleats.AsUsual().WithGiven(PleatsDesign.Count, count).WithGiven(PleatsDesign.Depth, depth));
 }

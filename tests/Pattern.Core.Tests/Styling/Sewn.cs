@@ -43,9 +43,9 @@ internal static class Sewn
     /// <summary>The angle inside a panel between the end of one line and the start of the next, in degrees.</summary>
     internal static double CornerDegrees(CurvePath arriving, CurvePath leaving)
     {
-        (double X, double Y)[] a = Points(arriving);
-        (double X, double Y)[] b = Points(leaving);
-        return 180 - Math.Abs(TurnDegrees(a[a.Length - 2], a[a.Length - 1], b[1]));
+        const double near = 1e-5;
+        PathSegment last = arriving.Segments[arriving.Segments.Count - 1];
+        return 180 - Math.Abs(TurnDegrees(At(last, 1 - near), At(last, 1), At(leaving.Segments[0], near)));
     }
 
     internal static double AreaMm2((double X, double Y)[] points)

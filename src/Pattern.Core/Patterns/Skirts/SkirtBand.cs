@@ -25,12 +25,14 @@ internal static class SkirtBand
             yield break;
         }
 
-        double waist = tops.Sum(top => top.Times * top.WaistMm);
+        // Fronts that lie over each other are longer than the waist, each by what lies beyond the centre front.
+        double lap = tops.Sum(top => top.Panel.Edges.Where(edge => edge.Role == EdgeRole.Opening && edge.Name != EdgeName.Waist).Sum(edge => edge.SewnLengthMm()));
+        double waist = tops.Sum(top => top.Times * top.WaistMm) + (2 * lap);
         double length = waist + options.OverlapMm;
         bool overlaps = options.OverlapMm > 0;
         EdgeName begins = overlaps ? SkirtPattern.OverlapEnd : SkirtPattern.FirstEnd;
         EdgeName ends = overlaps ? SkirtPattern.UnderlapEnd : SkirtPattern.LastEnd;
-        Mark[] marks = [.. Marks(tops)];
+        Mark[] marks = lap > 0 ? MarksOfWrap(tops, lap) : [.. Marks(tops)];
         if (options.WaistbandJoin == WaistbandJoin.SideSeams && SideOf(marks, waist / 4) is { } first && SideOf(marks, waist * 3 / 4) is { } last && first < last)
         {
             yield return Part(SkirtPattern.FirstWaistband, options, begins, SkirtPattern.FirstJoin, 0, first, marks);
@@ -95,6 +97,21 @@ internal static class SkirtBand
         }
 
         return marks;
+    }
+
+    // Walked from one front edge around the body to the other.
+    private static Mark[] MarksOfWrap((Panel Panel, double WaistMm, int Times)[] tops, double lapMm)
+    {
+        double half = tops.Sum(top => top.WaistMm);
+        double front = tops[tops.Length - 1].WaistMm;
+        return
+        [
+            new Mark("CF", lapMm, 1, false),
+            new Mark("side", lapMm + front, 1, true),
+            new Mark("CB", lapMm + half, 2, false),
+            new Mark("side", lapMm + (2 * half) - front, 1, true),
+            new Mark("CF", lapMm + (2 * half), 1, false),
+        ];
     }
 
     /// <summary>Where a seam or a centre of the skirt meets the band.</summary>

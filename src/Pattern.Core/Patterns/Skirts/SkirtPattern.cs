@@ -88,6 +88,7 @@ public static class SkirtPattern
                 piece = WithLevels(piece, hand.Depths.Levels);
             }
 
+            piece = block.FindFolds(panel.Name).Aggregate(piece, (one, fold) => one.WithInternalLine(fold.Name.Text, InternalLineKind.Fold, fold.Path));
             int count = block.TimesOf(panel.Name);
             count = piece.FoldLine is null ? count : count / 2;
             pieces.Add(zip.WithStop(piece).Cut(count, ClothName.Main));
@@ -142,7 +143,12 @@ public static class SkirtPattern
                 continue;
             }
 
-            if (edge.Role == EdgeRole.Hem != (next.Role == EdgeRole.Hem))
+            if (edge.Role == EdgeRole.Hem && next.Role == EdgeRole.Hem)
+            {
+                // A front edge is folded back before the hem is turned up.
+                piece = piece.WithCorner(next.Name, edge.Name, Corner.Mirrored);
+            }
+            else if (edge.Role == EdgeRole.Hem != (next.Role == EdgeRole.Hem))
             {
                 piece = edge.Role == EdgeRole.Hem ? piece.WithCorner(edge.Name, next.Name, Corner.Mirrored) : piece.WithCorner(next.Name, edge.Name, Corner.Mirrored);
             }

@@ -6,6 +6,7 @@ using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
+using Pattern.Core.Styling;
 using UnitsNet;
 
 namespace Pattern.Core.Patterns;
@@ -30,6 +31,12 @@ internal sealed class SkirtZip
     {
         _zipMm = zipMm;
         _hipMm = hipMm;
+        // Fronts that lie over each other open by themselves.
+        if (block.Panels.Any(panel => panel.TryFindEdge(WrapDesign.FrontEdge, out _)))
+        {
+            return;
+        }
+
         Panel[] backs = [.. block.Panels
             .Where(panel => panel.Name.Text.StartsWith(PanelName.Back.Text, StringComparison.Ordinal) && panel.Edges.Any(edge => edge.Role == EdgeRole.Centre))
             .OrderByDescending(panel => CentreOf(panel).End.YMm)];

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
+using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
@@ -41,13 +42,41 @@ internal sealed class FlaredDesign() : BlockDesign("flared", "1", Places, Spread
             var opened = new List<(DartName Dart, double OpeningMm)>();
             Panel closed = SkirtFlare.CloseDarts(quarter, 1, opened);
             ALineDesign.Tell(work, quarter, 1, opened);
-            work.Replace(SkirtFlare.SwingSide(SkirtFlare.Spread(closed, spreads), sideFlare.ValueMm));
+            Panel spreadOut = SkirtFlare.Spread(closed, spreads);
+            RefuseCircle(work, spreadOut);
+            Panel flared = SkirtFlare.SwingSide(spreadOut, sideFlare.ValueMm);
+            RefuseBentTop(work, flared);
+            work.Replace(flared);
             Tell(work, quarter, spreads);
         }
 
         ALineDesign.TellSides(work, sideFlare);
         SkirtStock.KeepLines(work);
         new FlaredQuarters(work, stock, quarters, 1, double.PositiveInfinity).Promise(work);
+    }
+
+    // A quarter of a full circle turns by 90 degrees.
+    private static void RefuseCircle(DesignDraft work, Panel quarter)
+    {
+        const double MostDegrees = 75;
+        double degrees = quarter.FindEdge(EdgeName.Hem).StretchesRaw[0].SegmentsRaw.Sum(segment => Math.Abs(segment.TurningRad)) * 180 / Math.PI;
+        if (degrees > MostDegrees)
+        {
+            throw work.Refusal(FormattableString.Invariant($"A quarter of it would fan out by {degrees:0} degrees; up to {MostDegrees:0} a block can be slashed. Spread less, or take a circle."));
+        }
+    }
+
+    // Trued in one sweep the top bends evenly, unless it has to turn too far on its length.
+    private static void RefuseBentTop(DesignDraft work, Panel quarter)
+    {
+        const int Parts = 32;
+        const double MostDegrees = 12;
+        PathSegment top = SkirtStock.TopOf(quarter).StretchesRaw[0].SegmentsRaw[0];
+        double sharpest = Enumerable.Range(0, Parts).Max(i => Math.Abs(top.DirectionAtRaw((double)i / Parts).TurnRadTo(top.DirectionAtRaw((i + 1.0) / Parts)))) * 180 / Math.PI;
+        if (sharpest > MostDegrees)
+        {
+            throw work.Refusal(FormattableString.Invariant($"So much flare on so short a waistline would bend it by {sharpest:0} degrees in one place; an even one turns no more than {MostDegrees:0} there. Spread less, or take a circle."));
+        }
     }
 
     // The mean is one, so that the whole is as much as with an even spread.

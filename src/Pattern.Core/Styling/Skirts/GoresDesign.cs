@@ -41,10 +41,15 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
                 CultureInfo.InvariantCulture, "Its seams would flare from {0:0} mm below the waist; between the hip at {1:0} mm and {2:0} mm above the hem they can. Choose a level there.", from, hip, LeastRunMm));
         }
 
-        Panel half = Half(stock, count, hip);
-        bool isTrumpet = from > hip + CheckList.ToleranceMm;
-        half = flare.ValueMm == 0 ? half : isTrumpet ? Trumpet(half, flare.ValueMm, from) : SkirtFlare.SwingSide(half, flare.ValueMm);
-        Panel gore = Whole(half, hip);
+        bool isTrumpet = flare.ValueMm > 0 && from > hip + CheckList.ToleranceMm;
+        if (isTrumpet && flare.ValueMm > (stock.LengthMm - from) / 2)
+        {
+            throw work.Refusal(string.Format(
+                CultureInfo.InvariantCulture, "Its seams would curve out by {0:0} mm over the last {1:0} mm, which is more than half of that. Let them flare from further up, or less.", flare.ValueMm, stock.LengthMm - from));
+        }
+
+        Panel half = Half(stock, count, hip, isTrumpet ? 0 : flare.ValueMm);
+        Panel gore = Whole(isTrumpet ? Trumpet(half, flare.ValueMm, from) : half);
         foreach (Panel old in work.Source.Panels)
         {
             work.Drop(old.Name);
@@ -56,29 +61,31 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
         Promise(work, stock, count);
     }
 
-    // One half of a gore, its middle where a quarter has its centre: straight below the hip, the waist in one sweep, square to middle and seam.
-    private static Panel Half(SkirtStock stock, int count, double hipMm)
+    // One half of a gore, its middle where a quarter has its centre: straight below the hip or flared from there, the waist in one sweep, square to middle and seam.
+    private static Panel Half(SkirtStock stock, int count, double hipMm, double flareMm)
     {
         double waist = stock.WaistMm / count / 2;
         double hip = stock.HipMm / count / 2;
+        double swing = 2 * Math.Asin(Math.Min(1, flareMm / 2 / (stock.LengthMm - hipMm)));
         var foot = new Point2D(hip, -hipMm);
 
-        // With a seam that leans by twice the taking in over the depth, an even waistline square to it rises by half of that over its width.
-        var top = new Point2D(waist, waist * (hip - waist) / hipMm);
-        SkirtWaist trued = SkirtWaist.Solve(
-            new WaistTarget(Gore.Text, Point2D.Origin, Direction.Right, foot, top, waist, HipCurves.Vertical(foot, top).LengthMm()) { IsNear = true }, []);
+        // The seam leaves the hip with the lean of the flare and reaches the waist with a lean that makes up for the taking in; an even waistline square to it rises by half of
+        // that lean over its width.
+        double lean = (2 * Math.Atan((hip - waist) / hipMm)) - swing;
+        var top = new Point2D(waist, waist * lean / 2);
+        double curve = HipCurves.Vertical(foot, foot + (top - foot).Rotated(Angle.FromRadians(-swing))).LengthMm();
         var hem = new Point2D(hip, -stock.LengthMm);
         var bottom = new Point2D(0, -stock.LengthMm);
-        PanelEdge waistEdge = trued.ToEdge(EdgeName.Waist, EdgeRole.Opening);
-        return new Panel(
+        var rough = new Panel(
             Gore,
             [
-                waistEdge,
-                new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.Trusted([PathSegment.FromCubic(trued.Side.Reversed()), PathSegment.FromLine(new LineSegment(foot, hem))], isClosed: false)),
+                new PanelEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.FromCubic(CubicBezier.Between(Point2D.Origin, Direction.Right, top))),
+                new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.Trusted([PathSegment.FromCubic(HipCurves.Vertical(foot, top).Reversed()), PathSegment.FromLine(new LineSegment(foot, hem))], isClosed: false)),
                 new PanelEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.FromLine(new LineSegment(hem, bottom))),
                 new PanelEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.FromLine(new LineSegment(bottom, Point2D.Origin))),
             ],
             new PanelFeatures(new LineSegment(new Point2D(0, -hipMm), new Point2D(0, (-0.15 * hipMm) - (0.85 * stock.LengthMm))), [], [], []));
+        return SkirtFlare.SwingSide(rough, flareMm, waist, curve);
     }
 
     // From its level down the seam leaves the upright without a corner and curves out; it keeps its length, and the hem is square to it.
@@ -114,7 +121,7 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
     }
 
     // The half and its image over the middle.
-    private static Panel Whole(Panel half, double hipMm)
+    private static Panel Whole(Panel half)
     {
         Transform2D over = Transform2D.Mirror(Line.Vertical(Point2D.Origin));
         CurvePath waist = half.FindEdge(EdgeName.Waist).StretchesRaw[0];

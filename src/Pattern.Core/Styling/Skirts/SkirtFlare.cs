@@ -81,7 +81,9 @@ internal static class SkirtFlare
     /// <summary>Swings the side seam out about the level of the hip, and draws waist and hip curve again: square to each other, as long as before.</summary>
     /// <param name="panel">A quarter that hangs straight.</param>
     /// <param name="outMm">How far the side hem swings out, measured straight.</param>
-    internal static Panel SwingSide(Panel panel, double outMm)
+    /// <param name="topMm">How long the top is to be; as long as it was where nobody says.</param>
+    /// <param name="curveMm">How long the hip curve is to be; as long as it was where nobody says.</param>
+    internal static Panel SwingSide(Panel panel, double outMm, double? topMm = null, double? curveMm = null)
     {
         PanelEdge waist = SkirtStock.TopOf(panel);
         if (outMm == 0 && waist.Darts.Count > 0)
@@ -99,7 +101,7 @@ internal static class SkirtFlare
         Transform2D swing = Transform2D.RotationRaw(foot, Direction.FromRadians(angle));
         Direction down = segments[1].StartDirection.TurnedRad(angle);
         (PanelEdge newWaist, CubicBezier curve) = waist.Darts.Count == 0
-            ? TrueTop(panel, foot, down)
+            ? TrueTop(panel.Name, waist, new TopTarget(waist.Start, waist.StretchesRaw[0].StartDirection, waist.End, foot, down, topMm ?? waist.SewnLengthMm(), curveMm ?? segments[0].LengthMm()))
             : (waist, CubicBezier.BetweenWithLength(side.Start, side.StartDirection, foot, down, Length.FromMillimeters(segments[0].LengthMm())));
         CurvePath newSide = CurvePath.Trusted([PathSegment.FromCubic(curve), .. segments.Skip(1).Select(segment => segment.TransformedRaw(swing))], isClosed: false);
         CurvePath hem = panel.FindEdge(EdgeName.Hem).StretchesRaw[0];
@@ -119,28 +121,27 @@ internal static class SkirtFlare
         return panel.WithEdges(edges, features, "swinging a side seam out");
     }
 
-    // The waist in one sweep from the centre, square to the side, both as long as they were: as the block was trued, in the frame where the straight part of the side is upright.
-    private static (PanelEdge Waist, CubicBezier Curve) TrueTop(Panel panel, Point2D foot, Direction down)
+    /// <summary>The top of a quarter in one sweep from the centre, square to the side, and the hip curve below it, each with its length: as the block was trued, in the frame where the
+    /// straight part of the side is upright.</summary>
+    internal static (PanelEdge Top, CubicBezier Curve) TrueTop(PanelName panel, PanelEdge top, in TopTarget target)
     {
-        PanelEdge waist = SkirtStock.TopOf(panel);
-        CurvePath side = panel.FindEdge(EdgeName.SideSeam).StretchesRaw[0];
-        double turn = down.TurnRadTo(Direction.Down);
-        Transform2D upright = Transform2D.RotationRaw(foot, Direction.FromRadians(turn));
-        Transform2D back = Transform2D.RotationRaw(foot, Direction.FromRadians(-turn));
+        double turn = target.Down.TurnRadTo(Direction.Down);
+        Transform2D upright = Transform2D.RotationRaw(target.Foot, Direction.FromRadians(turn));
+        Transform2D back = Transform2D.RotationRaw(target.Foot, Direction.FromRadians(-turn));
         SkirtWaist trued = SkirtWaist.Solve(
-            new WaistTarget(
-                panel.Name.Text,
-                upright.Apply(waist.Start),
-                waist.StretchesRaw[0].StartDirection.TurnedRad(turn),
-                foot,
-                upright.Apply(waist.End),
-                waist.SewnLengthMm(),
-                side.SegmentsRaw[0].LengthMm())
-            {
-                IsNear = true,
-            },
+            new WaistTarget(panel.Text, upright.Apply(target.Start), target.Leaving.TurnedRad(turn), target.Foot, upright.Apply(target.NearEnd), target.TopMm, target.CurveMm) { IsNear = true },
             []);
-        PanelEdge edge = trued.ToEdge(waist.Name, waist.Role);
+        PanelEdge edge = trued.ToEdge(top.Name, top.Role);
         return (new PanelEdge(edge.Name, edge.Role, edge.StretchesRaw[0].Transformed(back)), trued.Side.Reversed().Transformed(back));
     }
 }
+
+/// <summary>What the top of a quarter is trued to.</summary>
+/// <param name="Start">Where it begins, on the centre.</param>
+/// <param name="Leaving">Its direction there.</param>
+/// <param name="NearEnd">Where it ends, nearly.</param>
+/// <param name="Foot">Where the hip curve ends and the side goes on straight.</param>
+/// <param name="Down">The direction in which it goes on.</param>
+/// <param name="TopMm">How long the top is to be.</param>
+/// <param name="CurveMm">How long the hip curve is to be.</param>
+internal readonly record struct TopTarget(Point2D Start, Direction Leaving, Point2D NearEnd, Point2D Foot, Direction Down, double TopMm, double CurveMm);

@@ -25,7 +25,7 @@ internal static class SkirtPromises
     internal static void DartsCanBeSewn(CheckList list, Panel panel, int count)
     {
         string place = panel.Name.Text;
-        PanelEdge waist = panel.FindEdge(EdgeName.Waist);
+        PanelEdge waist = panel.TryFindEdge(EdgeName.Waist, out PanelEdge? edge) ? edge! : SkirtStock.TopOf(panel);
         list.Count("waist darts", place, waist.Darts.Count, count);
         for (int i = 0; i < waist.Darts.Count; i++)
         {

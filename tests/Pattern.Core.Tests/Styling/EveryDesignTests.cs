@@ -1,0 +1,223 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using FsCheck;
+using FsCheck.Fluent;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
+using Pattern.Core.Output;
+using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
+using Pattern.Core.Pieces;
+using Pattern.Core.Styling;
+using Pattern.Core.Tests.Blocks;
+using UnitsNet;
+
+namespace Pattern.Core.Tests.Styling;
+
+/// <summary>What holds of every design and of those that go on from each other, over bodies and options.</summary>
+public class EveryDesignTests
+{
+    private static readonly Dictionary<string, Func<Block, Block>> Designs = new()
+    {
+        ["a-line"] = block => block.ALine(),
+        ["flared"] = block => block.Flared(),
+        ["pencil with a vent"] = block => block.Pencil(),
+        ["pencil with a slit"] = block => block.Pencil(room: WalkingRoom.Slit),
+        ["pencil with a kick pleat"] = block => block.Pencil(room: WalkingRoom.KickPleat),
+        ["gores"] = block => block.Gores(),
+        ["yoke"] = block => block.HipYoke(),
+        ["gathered yoke"] = block => block.HipYoke(fullness: Ratio.FromPercent(200)),
+        ["knife pleats"] = block => block.KnifePleats(),
+        ["box pleats"] = block => block.BoxPleats(),
+        ["tiers"] = block => block.Tiers(),
+        ["full circle"] = block => block.FullCircle(),
+        ["wrap"] = block => block.Wrap(),
+        ["a-line with a yoke"] = block => block.ALine().HipYoke(),
+        ["yoke with a flared skirt"] = block => block.HipYoke().Flared(),
+        ["pencil with a yoke"] = block => block.Pencil(room: WalkingRoom.None).HipYoke(),
+        ["wrapped a-line"] = block => block.ALine().Wrap(),
+    };
+
+    public static TheoryData<string> Names => new(Designs.Keys);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Design_WomenOfAnsur_PassesEveryCheckOrIsRefusedWithItsReason(string name)
+    {
+        int passed = 0;
+        int refused = 0;
+        foreach (BodyMeasurements body in Bodies.Ansur.Where((_, i) => i % 8 == 0))
+        {
+            try
+            {
+                Block skirt = Designs[name](SkirtBlock.For(body).Draft());
+                Assert.True(skirt.Report.Passed, body + "\n" + skirt.Report);
+                passed++;
+            }
+            catch (ConstructionException e)
+            {
+                Assert.NotNull(e.Step);
+                refused++;
+            }
+        }
+
+        Assert.True(passed > 240, $"{passed} passed, {refused} refused");
+    }
+
+    // Closed waist and seams are measured with chords, by nothing that the report was made with.
+    [Property(MaxTest = 250)]
+    public Property Design_AnyBody_HasTheClosedWaistOfItsTargetAndSeamsOfTheirEase() => Prop.ForAll(
+        (from body in Bodies.Any
+         from asked in Bodies.Options
+         from name in Gen.Elements(Designs.Keys.AsEnumerable())
+         select (body, asked: asked with { SideHem = 0, BackHem = 0, BackWaist = 0 }, name)).ToArbitrary(),
+        c =>
+        {
+            Block skirt;
+            try
+            {
+                skirt = Designs[c.name](c.asked.Apply(SkirtBlock.For(c.body)).Draft());
+            }
+            catch (ConstructionException e)
+            {
+                return (e.Step is not null).Label(e.Message);
+            }
+
+            double waist = Sewn.WaistMm(skirt) - c.body[BodyMeasurement.WaistGirth].Millimeters - c.asked.WaistEase;
+            double seams = skirt.Seams.Seams.Max(seam =>
+                Math.Abs(Sewn.LengthMm(EdgeOf(skirt, seam.First)) - Sewn.LengthMm(EdgeOf(skirt, seam.Second)) - seam.Ease.Millimeters));
+            return (skirt.Report.Passed && Math.Abs(waist) < 0.02 && seams < 0.02).Label($"{c.name}: waist {waist}, seams {seams}\n{skirt.Report}");
+        });
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void From_ADesign_MakesPiecesThatPassAndADrawing(string name)
+    {
+        Block skirt = Designs[name](SkirtBlock.For(Bodies.Example).Draft());
+
+        PieceSet pieces = SkirtPattern.From(skirt);
+
+        Assert.True(pieces.Report.Passed, pieces.Report.ToString());
+        Assert.Contains("data-edge=\"waist\"", skirt.Draw().ToSvg(), StringComparison.Ordinal);
+        Assert.Equal(skirt.Seams.Seams.Count + 1, skirt.SeamsToCsv().TrimEnd('\n').Split('\n').Length);
+        Assert.All(skirt.SeamsToCsv().TrimEnd('\n').Split('\n').Skip(1), row => Assert.EndsWith(",true", row, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("a circle has no darts to close", "full circle", "a-line")]
+    [InlineData("gores have no front and back", "gores", "yoke")]
+    [InlineData("one yoke", "yoke", "yoke")]
+    [InlineData("a pencil does not flare", "a-line", "pencil with a vent")]
+    [InlineData("tiers hang from the block", "a-line", "tiers")]
+    [InlineData("pleats hang straight", "flared", "knife pleats")]
+    [InlineData("a wrap begins at the waist", "yoke", "wrap")]
+    public void Designs_ThatCannotCombine_AreRefused(string why, string first, string then)
+    {
+        Block block = Designs[first](SkirtBlock.For(Bodies.Example).Draft());
+
+        ConstructionException e = Assert.Throws<ConstructionException>(() => Designs[then](block));
+
+        Assert.True(e.Code == DiagnosticCode.DesignRefused, why + ": " + e.Message);
+    }
+
+    // Found: knife pleats take N (p + 2u) of cloth, box pleats N (p + 4u); at full depth both are three times the hip.
+    [Theory]
+    [InlineData(false, 100)]
+    [InlineData(true, 100)]
+    [InlineData(false, 50)]
+    [InlineData(true, 60)]
+    public void Pleats_Cloth_IsTheClosedForm(bool isBox, double depth)
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Millimetres(680, 940)).WithHipEase(Length.FromMillimeters(20)).WithLength(Length.FromMillimeters(600)).Draft();
+        Block skirt = isBox ? block.BoxPleats(16, Ratio.FromPercent(depth)) : block.KnifePleats(16, Ratio.FromPercent(depth));
+
+        double visible = 960 / 16.0;
+        double under = visible * depth / 100 * (isBox ? 0.5 : 1);
+        double cloth = skirt.Panels.Sum(panel => 2 * Sewn.LengthMm(skirt.FindPanelAsCut(panel.Name).FindEdge(EdgeName.Hem)));
+        Assert.Equal(16 * (visible + ((isBox ? 4 : 2) * under)), cloth, 1e-6);
+        Assert.Equal(960, skirt.Panels.Sum(panel => 2 * Sewn.LengthMm(panel.FindEdge(EdgeName.Hem))), 1e-6);
+    }
+
+    // By hand: mirrored over the visible fold, the first layer under a knife pleat lies under the seam line that it is pressed to; folded on over the inner fold, so does the second.
+    [Fact]
+    public void KnifePleats_CutEdge_FoldedLiesUnderTheSeamLine()
+    {
+        Block skirt = SkirtBlock.For(Bodies.Example).Draft().KnifePleats();
+        Panel sewn = skirt.FindPanel(PanelName.Back);
+        Panel cut = skirt.FindPanelAsCut(PanelName.Back);
+        Dart second = sewn.FindDart(EdgeName.Waist.Dart(2));
+        double strip = (Sewn.LengthMm(cut.FindEdge(EdgeName.Hem)) - Sewn.LengthMm(sewn.FindEdge(EdgeName.Hem))) / sewn.Darts.Count();
+        double moved = strip;
+        (double X, double Y) leg = (second.StartLeg.X.Millimeters + moved, second.StartLeg.Y.Millimeters);
+        (double X, double Y) apex = (second.Apex.X.Millimeters + moved, second.Apex.Y.Millimeters);
+        (double X, double Y)[] top = Sewn.Points(cut.FindEdge(EdgeName.Waist).Stretches[0]);
+        (double X, double Y)[] under = [.. top.Where(p => p.X > leg.X + 0.01 && p.X < leg.X + 20)];
+        Assert.NotEmpty(under);
+        foreach ((double X, double Y) point in under)
+        {
+            (double X, double Y) image = Mirrored(point, leg, apex);
+            Assert.True(top.Min(p => Math.Sqrt(((p.X - image.X) * (p.X - image.X)) + ((p.Y - image.Y) * (p.Y - image.Y)))) < 0.2, $"{point} {image}");
+        }
+    }
+
+    // As deep along centre and side, and square to both. The side bends between waist and yoke, so that in between a line square to it is nearer to the waist, by no more than 1/4 in.
+    [Fact]
+    public void HipYoke_Line_RunsParallelToTheClosedWaist()
+    {
+        Block skirt = SkirtBlock.For(Bodies.Example).Draft().HipYoke(Tape.Inches("3 1/2"));
+        foreach (Panel yoke in skirt.Panels.Where(panel => panel.Name.Text.EndsWith("yoke", StringComparison.Ordinal)))
+        {
+            (double X, double Y)[] waist = Sewn.Points(yoke.FindEdge(EdgeName.Waist).Stretches[0]);
+            (double X, double Y)[] line = Sewn.Points(yoke.FindEdge(EdgeName.Of("yoke seam")).Stretches[0]);
+            Assert.All(line, p => Assert.Equal(88.9, waist.Min(q => Math.Sqrt(((p.X - q.X) * (p.X - q.X)) + ((p.Y - q.Y) * (p.Y - q.Y)))), 6.35));
+        }
+    }
+
+    // By hand: 24 in long, waist 32, hip 40 and 1 in of ease: the first tier is 8 in, 16 in shared as 1.3 to 1.6; each strip one and a half times the one above.
+    [Fact]
+    public void Tiers_DepthsAndWidths_GrowByTheirRatios()
+    {
+        Block skirt = SkirtBlock.For(Bodies.Example).Draft().Tiers();
+
+        Length Deep(string name) => skirt.FindPanel(PanelName.Of(name)).FindEdge(EdgeName.SideSeam).SewnLength;
+        Assert.Equal(16 * 1.3 / 2.9, Deep("front tier 2").Inches, 1e-6);
+        Assert.Equal(16 * 1.6 / 2.9, Deep("front tier 3").Inches, 1e-6);
+        double hem = skirt.Panels.Where(panel => panel.TryFindEdge(EdgeName.Hem, out _)).Sum(panel => 2 * panel.FindEdge(EdgeName.Hem).SewnLength.Inches);
+        Assert.Equal(41 * 1.5 * 1.5, hem, 1e-6);
+    }
+
+    [Fact]
+    public void Wrap_Overlap_IsTheMirrorImageOfTheFrontBeneath()
+    {
+        Block skirt = SkirtBlock.For(Bodies.Example).Draft().Wrap();
+        Panel front = skirt.FindPanel(PanelName.Front);
+        double centre = front.FindEdge(EdgeName.Waist).Start.X.Millimeters;
+        (double X, double Y)[] waist = [.. Sewn.Stretches(front.FindEdge(EdgeName.Waist)).SelectMany(points => points)];
+
+        foreach ((double X, double Y) point in Sewn.Stretches(front.FindEdge(EdgeName.Of("overlap"))).SelectMany(points => points))
+        {
+            (double X, double Y) image = ((2 * centre) - point.X, point.Y);
+            Assert.True(waist.Min(p => Math.Sqrt(((p.X - image.X) * (p.X - image.X)) + ((p.Y - image.Y) * (p.Y - image.Y)))) < 0.3);
+        }
+    }
+
+    [Fact]
+    public void Pencil_NarrowAndLong_AdvisesOnTheStepThatItLetsOneMake()
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Example).WithLength(Tape.Inches("30")).Draft();
+
+        Assert.Contains(block.Pencil(room: WalkingRoom.None).Report.Advice, finding => finding.Check == "step that the hem lets one make");
+        Assert.DoesNotContain(block.Pencil(height: Tape.Inches("12")).Report.Advice, finding => finding.Check == "step that the hem lets one make");
+    }
+
+    private static (double X, double Y) Mirrored((double X, double Y) point, (double X, double Y) a, (double X, double Y) b)
+    {
+        (double X, double Y) along = (b.X - a.X, b.Y - a.Y);
+        double part = (((point.X - a.X) * along.X) + ((point.Y - a.Y) * along.Y)) / ((along.X * along.X) + (along.Y * along.Y));
+        return ((2 * (a.X + (part * along.X))) - point.X, (2 * (a.Y + (part * along.Y))) - point.Y);
+    }
+
+    private static PanelEdge EdgeOf(Block block, EdgeOf edge) => block.FindPanel(edge.PanelName).FindEdge(edge.EdgeName);
+}

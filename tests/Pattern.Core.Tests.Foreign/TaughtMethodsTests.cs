@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.IO;
 using System.Linq;
 using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -33,18 +34,19 @@ public class TaughtMethodsTests
 
     private static double Up(Block block, string from, string to) => Math.Round((At(block, to).Y - At(block, from).Y).Centimeters, 6);
 
-    // EN 13402-3: every class is a body that these methods were made for.
+    // EN 13402-3. The gored skirt declines the three largest classes: with W waist, H hip in cm, its side gores widen where H/2 - 2.8 is no less than 7/12 W.
     [Theory]
     [MemberData(nameof(Methods))]
-    public void Draft_EveryClassOfTheStandard_Passes(string method)
+    public void Draft_EveryClassOfTheStandard_PassesOrIsDeclinedWithItsReason(string method)
     {
         using StreamReader classes = File.OpenText(Path.Combine("Data", "en13402-3-women.csv"));
 
         Trial[] trials = [.. BodyColumns.In(LengthUnit.Centimeter).With(BodyMeasurement.WaistGirth, "waist_cm").With(BodyMeasurement.HipGirth, "hip_cm").Read(classes).Select(row => Trial.Of(row, TaughtMethods.Catalogue.Find(method)))];
 
         Assert.Equal(12, trials.Length);
-        Assert.All(trials, trial => Assert.True(trial.Outcome == TrialOutcome.Passed, trial + "\n" + trial.Block?.Report));
-        Assert.All(trials, trial => Assert.All(trial.Block!.Report.Findings, finding => Assert.False(finding.Failed)));
+        int declined = method == "gored skirt" ? 3 : 0;
+        Assert.All(trials.SkipLast(declined), trial => Assert.True(trial.Outcome == TrialOutcome.Passed, trial + "\n" + trial.Block?.Report));
+        Assert.All(trials.TakeLast(declined), trial => Assert.Equal((TrialOutcome.Refused, DiagnosticCode.MethodDeclines), (trial.Outcome, trial.Code)));
     }
 
     // Real women, waist larger than hip among them: drafted right or declined with a reason, never wrong.
@@ -58,7 +60,7 @@ public class TaughtMethodsTests
         TrialSummary summary = TrialSummary.Of(rows.Where(row => row.Number % Every == 0 || IsWideWaisted(row)).Select(row => Trial.Of(row, TaughtMethods.Catalogue.Find(method))));
 
         Assert.Equal(0, summary.Count(TrialOutcome.Failed));
-        Assert.True(summary.Count(TrialOutcome.Passed) > 60, summary.ToString());
+        Assert.True(summary.Count(TrialOutcome.Passed) > 25, summary.ToString());
     }
 
     private static bool IsWideWaisted(BodyRow row) => row.Body![BodyMeasurement.WaistGirth] > row.Body[BodyMeasurement.HipGirth];
@@ -150,6 +152,47 @@ public class TaughtMethodsTests
         Assert.Equal((8 * 2.54) + 3, Across(block, "CF waist level", "front waist point"), 1e-6);
         Assert.Equal((8 * 2.54) + 2.5, Across(block, "CB waist level", "back waist point"), 1e-6);
         Assert.True(block.Report.Passed);
+    }
+
+    // Text-book on Domestic Art, about 1911: half waist 12 in is 1 1/2, 2 2/3 three times, 2 1/2; at the hip 2 1/4, and the back twice its waist: 5, where the page prints 5 1/4. Found.
+    // The side gores take the balance: the page has about 1.5 times their waist. Hip 38 1/2 with no ease makes that (19 1/4 - 2 1/4 - 5) / 3 = 4.
+    [Fact]
+    public void GoredSkirt_WorkedExample()
+    {
+        BodyMeasurements body = BodyMeasurements.In(LengthUnit.Inch).With(BodyMeasurement.WaistGirth, "24").With(BodyMeasurement.HipGirth, "38 1/2");
+
+        Block block = new GoredSkirt().For(body).With(GoredSkirt.HipEase, Length.Zero).Draft();
+
+        Assert.True(block.Report.Passed, block.Report.ToString());
+        Assert.Equal([1.5, 8 / 3.0, 8 / 3.0, 8 / 3.0, 2.5], block.Panels.Select(panel => panel.FindEdge(EdgeName.Waist).SewnLength.Inches), Near);
+        Assert.Equal([2.25, 4, 4, 4, 5], block.Drafted.Lines.Where(line => line.Name.Text.EndsWith("hip line", StringComparison.Ordinal)).Select(line => line.Path.Length.Inches), Near);
+
+        // A ring: the hem of a gore is its waist, widened by as much for each inch down as between waist and hip.
+        Assert.Equal([1.5 + (36 * 0.75 / 6), (8 / 3.0) + (36 * 4 / 3.0 / 6)], block.Panels.Take(2).Select(panel => panel.FindEdge(EdgeName.Hem).SewnLength.Inches), Near);
+    }
+
+    private static bool Near(double one, double other) => Math.Abs(one - other) < 1e-6;
+
+    // The Practical Designer, 1911, child size 10: waist 25 1/2, hip 34, lengths front 20, side 20 1/2, back 21, hip depth a third of half the breast (15): 5. Found.
+    [Fact]
+    public void OnePieceSkirt_WorkedExample()
+    {
+        BodyMeasurements body = BodyMeasurements.In(LengthUnit.Inch).With(BodyMeasurement.WaistGirth, "25 1/2").With(BodyMeasurement.HipGirth, "34");
+
+        Block block = new OnePieceSkirt().For(body)
+            .With(OnePieceSkirt.HipDepth, Tape.Inches("5"))
+            .With(OnePieceSkirt.FrontLength, Tape.Inches("20"))
+            .With(OnePieceSkirt.SideLength, Tape.Inches("20 1/2"))
+            .With(OnePieceSkirt.BackLength, Tape.Inches("21"))
+            .Draft();
+
+        Assert.True(block.Report.Passed, block.Report.ToString());
+        Assert.Equal(12.75 * 2.54, Across(block, "A", "C"), 1e-6);
+        Assert.Equal(3 * 2.54, Up(block, "C", "D"), 1e-6);
+        Assert.Equal(0.75, At(block, "H").DistanceTo(At(block, "middle of the waist")).Inches, 1e-6);
+        Assert.Equal(17, At(block, "front hip").DistanceTo(At(block, "back hip")).Inches, 1e-6);
+        Assert.Equal([5, 5], new[] { ("A", "front hip"), ("D", "back hip") }.Select(pair => At(block, pair.Item1).DistanceTo(At(block, pair.Item2)).Inches), Near);
+        Assert.Equal([20, 20.5, 21], new[] { ("A", "front hem"), ("H", "side hem"), ("D", "J") }.Select(pair => At(block, pair.Item1).DistanceTo(At(block, pair.Item2)).Inches), Near);
     }
 
     // A body that needs no darts has none: a waist as large as the hip.

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
@@ -24,9 +23,26 @@ internal sealed class HalfSkirt
     private static readonly Advice SideGoesOut = Advice.Of("The side goes out above the hip while darts are taken in.", "Take smaller darts, or none, for this figure.");
 
     private static readonly EdgeTruing Sweep = new() { Start = EndDirection.Square, End = EndDirection.Square };
+    private static readonly EdgeOf BackWaist = EdgeOf.Panel(PanelName.Back, EdgeName.Waist);
+    private static readonly EdgeOf FrontWaist = EdgeOf.Panel(PanelName.Front, EdgeName.Waist);
 
-    // Stated once for each number of darts; another body only asks for other lengths.
-    private static readonly ConcurrentDictionary<(int Back, int Front), TruingPlan> Plans = new();
+    // Stated once: another body only asks for other lengths.
+    private static readonly TruingPlan Plan = TruingPlan.Empty
+        .MayMove(
+            Movable.OneSweep(BackWaist, turning: Angle.FromDegrees(45)),
+            Movable.OneSweep(FrontWaist, turning: Angle.FromDegrees(45)),
+            Movable.Corner(BackWaist.AtEnd, within: Length.FromCentimeters(4)),
+            Movable.Corner(FrontWaist.AtEnd, within: Length.FromCentimeters(4)),
+            Movable.Notch(SideSeam.First, 1, within: Length.FromCentimeters(2)),
+            Movable.Notch(SideSeam.Second, 1, within: Length.FromCentimeters(2)))
+        .MustHold(
+            Condition.SewnLength(WorkedLength.Given(Length.Zero), BackWaist).Named("back waist"),
+            Condition.SewnLength(WorkedLength.Given(Length.Zero), FrontWaist).Named("front waist"),
+            Condition.Sewn(SideSeam),
+            Condition.Square(BackWaist.AtStart),
+            Condition.Square(BackWaist.AtEnd),
+            Condition.Square(FrontWaist.AtStart),
+            Condition.Square(FrontWaist.AtEnd));
 
     private readonly BlockDraft _draft;
     private readonly HalfFigures _figures;
@@ -63,7 +79,7 @@ internal sealed class HalfSkirt
         Panel front = DrawQuarter(_figures.Front, PanelName.Front, Across.Left, centreFront, frontHip, frontHem);
         foreach (Panel panel in TrueBoth(back, front))
         {
-            _draft.Add(panel);
+            _draft.Add(panel, 2);
         }
 
         _draft.Seams(SeamPlan.Of(SideSeam));
@@ -109,14 +125,13 @@ internal sealed class HalfSkirt
         return Sheet.Trace(outline);
     }
 
-    // First by eye: each waistline again in one sweep, darts folded, square to centre and side, and each dart as long as asked. Then what is left, to the last bit: both
-    // lengths, and the side seams alike.
+    // Each waistline in one sweep across its folded darts, square to centre and side; both closed lengths; the side seams alike.
     private IReadOnlyList<Panel> TrueBoth(Panel back, Panel front)
     {
-        TruingPlan plan = Plans.GetOrAdd((_figures.Back.Darts.Count, _figures.Front.Darts.Count), static darts => PlanFor(darts.Back, darts.Front))
+        TruingOutcome outcome = Plan
             .Asking("back waist", _figures.Back.ClosedWaist)
-            .Asking("front waist", _figures.Front.ClosedWaist);
-        TruingOutcome outcome = plan.True(Swept(back, _figures.Back), Swept(front, _figures.Front));
+            .Asking("front waist", _figures.Front.ClosedWaist)
+            .True(AsLongAsAsked(back, _figures.Back), AsLongAsAsked(front, _figures.Front));
         foreach (TruingNote note in outcome.Notes)
         {
             Sheet.Note(note);
@@ -125,40 +140,16 @@ internal sealed class HalfSkirt
         return outcome.Panels;
     }
 
-    private static Panel Swept(Panel panel, QuarterFigures quarter)
+    // The sweep lies a little over the hand's line where a dart stands: there the dart is measured.
+    private static Panel AsLongAsAsked(Panel panel, QuarterFigures quarter)
     {
-        Panel swept = panel.TrueEdge(EdgeName.Waist, Sweep).Panel;
+        panel = panel.TrueEdge(EdgeName.Waist, Sweep).Panel;
         for (int i = 0; i < quarter.Darts.Count; i++)
         {
-            swept = swept.WithDartLength(EdgeName.Waist.Dart(i + 1), quarter.Darts[i].Length.Value);
+            panel = panel.WithDartLength(EdgeName.Waist.Dart(i + 1), quarter.Darts[i].Length.Value);
         }
 
-        return swept;
-    }
-
-    private static TruingPlan PlanFor(int backDarts, int frontDarts)
-    {
-        TruingPlan plan = TruingPlan.Empty.MustHold(Condition.Sewn(SideSeam));
-        foreach ((PanelName name, int darts) in new[] { (PanelName.Back, backDarts), (PanelName.Front, frontDarts) })
-        {
-            EdgeOf waist = EdgeOf.Panel(name, EdgeName.Waist);
-            plan = plan
-                .MayMove(
-                    Movable.Corner(waist.AtEnd, within: Length.FromCentimeters(3)),
-                    Movable.Handles(waist, within: Length.FromCentimeters(6)),
-                    Movable.Notch(EdgeOf.Panel(name, EdgeName.SideSeam), 1, within: Length.FromCentimeters(2)))
-                .MustHold(
-                    Condition.SewnLength(WorkedLength.Given(Length.FromCentimeters(20)), waist).Named(name.Text + " waist"),
-                    Condition.Square(waist.AtStart),
-                    Condition.Square(waist.AtEnd),
-                    Condition.SmoothOverDarts(waist));
-            for (int i = 1; i <= darts; i++)
-            {
-                plan = plan.MayMove(Movable.Legs(waist.Dart(i), within: Length.FromCentimeters(2))).MustHold(Condition.LegsEqual(waist.Dart(i)));
-            }
-        }
-
-        return plan;
+        return panel;
     }
 
     private void Check(CheckList list)

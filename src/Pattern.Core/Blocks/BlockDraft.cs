@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
@@ -65,6 +66,19 @@ public sealed class BlockDraft : BlockWork
         _panels.Add(panel);
         _times.Add(times);
     }
+
+    /// <summary>A refusal with a reason of the method's own, to throw where it cannot draft this body: <c>throw draft.Refusal(...)</c>.</summary>
+    /// <param name="reason">One sentence or two, such as <c>The side gores would narrow from waist to hip.</c></param>
+    /// <param name="measured">What this body measures, or would be drawn with.</param>
+    /// <param name="allowed">What the method allows there.</param>
+    [Pure]
+    public ConstructionException Refusal(string reason, Length measured, Length allowed)
+        => new(DiagnosticCode.MethodDeclines, _method.Name, MessageRegistry.Whole(Guard.Name(reason, nameof(reason))), measured, allowed)
+        {
+            Step = FormattableString.Invariant($"step {Sheet.Steps.Count + 1}"),
+            Measured = measured,
+            Allowed = allowed,
+        };
 
     /// <summary>Says what is sewn to what, and promises that it fits.</summary>
     public void Seams(SeamPlan plan)

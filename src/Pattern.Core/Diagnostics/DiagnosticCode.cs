@@ -468,6 +468,9 @@ public enum DiagnosticCode
     /// <summary>No design of that name and version is known.</summary>
     DesignUnknown = 4115,
 
+    /// <summary>A method declines a body, with a reason of its own.</summary>
+    MethodDeclines = 4116,
+
     // 42xx: skirts.
 
     /// <summary>The hip levels of a skirt are in the wrong order or on top of each other.</summary>

@@ -177,6 +177,7 @@ internal static class MessageRegistry
         [DiagnosticCode.NotThisGarment] = (Severity.Error, "The {0} is no {1} block that was drafted here, so it has no pieces of one. Draft a {1} block first; one that was read from a file is drafted again from its document."),
         [DiagnosticCode.MethodOther] = (Severity.Error, "The builder drafts by {0}, not by {1}. Pass one of that method, or go on with the builder that it is."),
         [DiagnosticCode.DesignUnknown] = (Severity.Error, "The design {0} is not known. Read the file with a catalogue that has it, or draft without designs."),
+        [DiagnosticCode.MethodDeclines] = (Severity.Error, "The {0} declines this body: {1} Measured {2}, allowed {3}. Change a setting, or take another method."),
 
         // 42xx: skirts.
         [DiagnosticCode.HipLevelsCrossed] = (Severity.Error, "The upper hip line lies at {0} and the lower hip line at {1} below the waist; the lower must lie at least 1 mm below the upper. Change the levels."),

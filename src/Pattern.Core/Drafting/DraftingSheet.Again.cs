@@ -43,6 +43,43 @@ public sealed partial class DraftingSheet
         return DrawAgain(line, MirrorOver(over, Doing), Doing, from, to, draws, "Mirror the {0} over the {1}: the {2}, from {3} to {4}.", over);
     }
 
+    /// <summary>Draws the line that lies beside another everywhere at one distance, as one marks a hem with a gauge.</summary>
+    /// <remarks>Straight lines and arcs stay what they are; beside a curve the line is right to 0.001 mm.</remarks>
+    /// <param name="line">The line.</param>
+    /// <param name="distance">Square to the line, everywhere; greater than zero.</param>
+    /// <param name="toward">The side on which the new line lies, in the middle of the line.</param>
+    /// <param name="from">The name of its start.</param>
+    /// <param name="to">The name of its end.</param>
+    /// <param name="draws">The name of the new line.</param>
+    /// <exception cref="ConstructionException">A name is taken, the line is not of this sheet, the side is undecided, the distance is negative, or the line turns too tightly for it.</exception>
+    public DraftedLine Parallel(DraftedLine line, WorkedLength distance, SheetSide toward, LandmarkName from, LandmarkName to, LineName draws)
+    {
+        const string Doing = "drawing a line beside another";
+        Require(line, Doing);
+        double distanceMm = OffMm(distance, Doing, line.From);
+        RefuseMarked(from, Doing);
+        RefuseMarked(to, Doing);
+        RefuseDrawn(Guard.NotNull(draws, nameof(draws)), Doing);
+        int middle = line.Path.Locate(line.LengthMm() / 2, out double t);
+        double ahead = line.Path.SegmentsRaw[middle].TryDirectionAtRaw(t, out Direction along) ? Toward(along.TurnedLeft.TimesMm(1), toward) : 0;
+        if (Math.Abs(ahead) < UndecidedRad)
+        {
+            throw Refuse(DiagnosticCode.SideUndecided, Doing, line.Name.Text, 0, null, HeadingWords.Of(toward), line.Name);
+        }
+
+        System.Collections.Generic.IReadOnlyList<CurvePath> beside = line.Path.Offset(Millimetres(ahead > 0 ? distanceMm : -distanceMm), OffsetJoin.Round).Paths;
+        if (beside.Count != 1 || from.Equals(to))
+        {
+            throw Refuse(DiagnosticCode.OffsetVanishes, Doing, line.Name.Text, distanceMm, null, Millimetres(distanceMm));
+        }
+
+        Landmark start = Place(from, beside[0].Start);
+        Landmark end = Place(to, beside[0].End);
+        DraftedLine drawn = DrawPath(draws, beside[0], start, end);
+        Record("Draw the {2} everywhere {1} from the {0}, " + HeadingWords.Of(toward) + ", from {3} to {4}.", line, distance, draws, from, to);
+        return drawn;
+    }
+
     /// <summary>Marks the mirror image of a landmark over a straight line.</summary>
     /// <param name="landmark">The landmark.</param>
     /// <param name="over">The mirror line: a straight one, which counts beyond its ends as well.</param>

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -411,5 +412,43 @@ public class DraftingSheetTests
     {
         Assert.Equal(x, landmark.Position.X.Millimeters, 1e-9);
         Assert.Equal(y, landmark.Position.Y.Millimeters, 1e-9);
+    }
+
+    // Beside a straight line a straight line, beside an arc the arc of the larger radius: closed forms.
+    [Fact]
+    public void Parallel_LiesBesideTheLineEverywhere()
+    {
+        var sheet = new DraftingSheet();
+        Landmark centre = sheet.Mark("centre", Point2D.Origin);
+        Landmark start = sheet.SquareDown(centre, WorkedLength.Given(UnitsNet.Length.FromMillimeters(200)), "start");
+        DraftedLine arc = sheet.Arc(centre, start, UnitsNet.Angle.FromDegrees(60), "end", "waist");
+        WorkedLength depth = WorkedLength.Given("hip depth", UnitsNet.Length.FromMillimeters(50));
+
+        DraftedLine hip = sheet.Parallel(arc, depth, SheetSide.Below, "hip start", "hip end", "hip line");
+        DraftedLine above = sheet.Parallel(arc, depth, SheetSide.Above, "top start", "top end", "top line");
+        DraftedLine level = sheet.Parallel(sheet.Join(centre, start, "centre line"), depth, SheetSide.Left, "left top", "left low", "left line");
+
+        Assert.Equal(250 * System.Math.PI / 3, hip.Length.Millimeters, 1e-6);
+        Assert.Equal(150 * System.Math.PI / 3, above.Length.Millimeters, 1e-6);
+        Assert.Equal(0, hip.From.Position.X.Millimeters, 1e-9);
+        Assert.Equal(-250, hip.From.Position.Y.Millimeters, 1e-9);
+        Assert.Equal((-50.0, 0.0, 200.0), (level.From.Position.X.Millimeters, level.From.Position.Y.Millimeters, level.Length.Millimeters));
+        Assert.Equal("Draw the hip line everywhere hip depth 5.0 cm from the waist, downward, from hip start to hip end.", sheet.Steps[3].Describe(TapeStep.Millimeter).Replace("~", string.Empty));
+    }
+
+    [Fact]
+    public void Parallel_WhereItCannotLie_IsRefused()
+    {
+        var sheet = new DraftingSheet();
+        Landmark centre = sheet.Mark("centre", Point2D.Origin);
+        Landmark start = sheet.SquareDown(centre, WorkedLength.Given(UnitsNet.Length.FromMillimeters(40)), "start", "centre line");
+        DraftedLine arc = sheet.Arc(centre, start, UnitsNet.Angle.FromDegrees(60), "end", "waist");
+        WorkedLength wide = WorkedLength.Given(UnitsNet.Length.FromMillimeters(50));
+        int steps = sheet.Steps.Count;
+
+        Assert.Equal(DiagnosticCode.OffsetVanishes, Assert.Throws<ConstructionException>(() => sheet.Parallel(arc, wide, SheetSide.Above, "a", "b", "inside")).Code);
+        Assert.Equal(DiagnosticCode.SideUndecided, Assert.Throws<ConstructionException>(() => sheet.Parallel(sheet.FindLine("centre line"), wide, SheetSide.Above, "a", "b", "beside")).Code);
+        Assert.Equal(DiagnosticCode.LandmarkMarkedTwice, Assert.Throws<ConstructionException>(() => sheet.Parallel(arc, wide, SheetSide.Below, "start", "b", "beside")).Code);
+        Assert.Equal(steps, sheet.Steps.Count);
     }
 }

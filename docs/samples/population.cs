@@ -7,6 +7,7 @@
 //   dotnet run docs/samples/population.cs -- --bodies bodies.csv --waist-column waist --hip-column hip --unit cm --out out/population
 //
 // Without arguments it takes the cast of our theatre. Writes results.csv, a line for each body as it is drafted, and population.html with counts, reasons and pictures.
+// With --tape each body is drafted once more off a tape, every distance to its nearest mark, and the last lines but one say what that does, usually and at worst.
 // A cell may carry its own unit; --unit says what plain numbers are in.
 //
 // Exit code 0: the table was read, whatever came of its bodies. 1: it could not be read, or the command was wrong; the message says why.
@@ -29,9 +30,9 @@ using UnitsNet.Units;
 
 const string usage = """
     --bodies FILE.csv  --waist-column NAME  --hip-column NAME
-    [--name-column NAME]  [--unit mm|cm|in]  [--method NAME]  [--ease "2.5 cm"]  [--out DIR]
+    [--name-column NAME]  [--unit mm|cm|in]  [--method NAME]  [--ease "2.5 cm"]  [--tape 1/8|1/16|1mm|...]  [--out DIR]
     """;
-string[] known = ["--bodies", "--waist-column", "--hip-column", "--name-column", "--unit", "--method", "--ease", "--out"];
+string[] known = ["--bodies", "--waist-column", "--hip-column", "--name-column", "--unit", "--method", "--ease", "--tape", "--out"];
 
 // An invented cast.
 const string cast = """
@@ -61,7 +62,9 @@ try
     Func<BodyMeasurements, Block> draft = Draft(asked, method, unit);
     string folder = asked.GetValueOrDefault("--out", "out/population");
 
-    using TextReader text = isCast ? new StringReader(cast) : new StreamReader(asked["--bodies"]);
+    TextReader Open() => isCast ? new StringReader(cast) : new StreamReader(asked["--bodies"]);
+    TapeStep? tape = ReadTape(asked);
+    using TextReader text = Open();
     IEnumerable<BodyRow> rows = columns.Read(text);
 
     // Written as it goes, so that a table of any length takes no more room than one body; under its own name only once it is whole.
@@ -86,6 +89,12 @@ try
     foreach (TrialReason advice in summary.Advice)
     {
         Console.WriteLine($"Advice: {advice}. Row {advice.FirstRow}: {advice.Example}");
+    }
+
+    if (tape is { } marks)
+    {
+        using TextReader again = Open();
+        Console.WriteLine(TapeEffects.Of(columns.Read(again).Select(row => Trial.Of(row, draft)), marks));
     }
 
     Console.WriteLine($"Written: {results}, {Path.Combine(folder, "population.html")}");
@@ -117,6 +126,19 @@ static Trial Try(BodyRow row, Func<BodyMeasurements, Block> draft, TextWriter ta
 static string Millimetres(IQuantity? length) => length is Length known ? known.Millimeters.ToString("0.000000", CultureInfo.InvariantCulture) : string.Empty;
 
 static MethodCatalogue Methods() => TaughtMethods.Catalogue;
+
+static TapeStep? ReadTape(Dictionary<string, string> asked)
+{
+    if (!asked.TryGetValue("--tape", out string? text))
+    {
+        return null;
+    }
+
+    TapeStep[] all = [TapeStep.Half, TapeStep.Quarter, TapeStep.Eighth, TapeStep.Sixteenth, TapeStep.ThirtySecond, TapeStep.SixtyFourth, TapeStep.Millimeter, TapeStep.HalfMillimeter, TapeStep.TenthMillimeter];
+    string wanted = text.Replace(" ", string.Empty);
+    return all.Cast<TapeStep?>().FirstOrDefault(step => step!.Value.ToString().Replace(" ", string.Empty) is { } words && (words == wanted || words == wanted + "in"))
+        ?? throw new FormatException($"\"{text}\" is no tape of this command. Use one of {string.Join(", ", all)}.");
+}
 
 static BodyColumns Columns(Dictionary<string, string> asked, LengthUnit unit, bool isCast)
 {

@@ -171,6 +171,36 @@ public class Block
             exact.What, exact.Place, FindingKind.Length, FindingRelation.Equal, off.ByHandMm, exact.TargetMm, Finding.HandToleranceMm, exact.ByHandMm))];
     }
 
+    /// <summary>The coarsest tape that a hand may draft with so that no measure that the method aims at is off by more than a tolerance, all roundings together.</summary>
+    /// <remarks>Compared is the draft off the tape with the exact hand draft. One body may come out well on a coarse tape by luck: a step counts only where every finer one of its tape stays
+    /// within the tolerance as well. Inches from halves to sixty-fourths for a body in inches, else from a millimetre to a hundredth of one.</remarks>
+    /// <param name="tolerance">How far off a measure may be; zero or more. Cutters accept 1/16 in when they walk a seam (common practice, no source).</param>
+    /// <param name="tape">The step; the finest where none stays within the tolerance.</param>
+    /// <returns>Whether one does.</returns>
+    /// <exception cref="ConstructionException">The block was read from a file, and its method is not known.</exception>
+    public bool TryFindCoarsestTape(UnitsNet.Length tolerance, out TapeStep tape)
+    {
+        double toleranceMm = Guard.Millimetres(tolerance, 0, double.MaxValue, nameof(tolerance));
+        TapeStep[] steps = TapeStep.Ladder(Body.Unit);
+        tape = steps[0];
+        bool any = false;
+        foreach (TapeStep step in steps)
+        {
+            foreach (Finding effect in ReadOffTape(step))
+            {
+                if (!(Math.Abs(effect.RawMeasured - effect.RawBefore) <= toleranceMm))
+                {
+                    return any;
+                }
+            }
+
+            tape = step;
+            any = true;
+        }
+
+        return any;
+    }
+
     /// <summary>The title and the verdict of the report.</summary>
     public override string ToString() => Title + ": " + Report.Verdict();
 

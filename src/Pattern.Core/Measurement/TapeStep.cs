@@ -61,6 +61,11 @@ public readonly struct TapeStep : IEquatable<TapeStep>
 
     internal int CentimetreDecimals => Parts switch { 1 => 1, 2 or 10 => 2, _ => 3 };
 
+    /// <summary>The marks of a tape, the finest first.</summary>
+    internal static TapeStep[] Ladder(LengthUnit unit) => Tape.IsMetric(unit, nameof(unit))
+        ? [HundredthMillimeter, TenthMillimeter, HalfMillimeter, Millimeter]
+        : [SixtyFourth, ThirtySecond, Sixteenth, Eighth, Quarter, Half];
+
     /// <summary>The step that suits a unit when nobody chose one: eighths for inches, feet and yards; millimetres for the metric units.</summary>
     /// <param name="unit">Inch, foot, yard, millimetre, centimetre or metre.</param>
     /// <exception cref="ArgumentOutOfRangeException">The unit is not one that cloth is measured in.</exception>

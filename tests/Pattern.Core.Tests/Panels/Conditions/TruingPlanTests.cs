@@ -298,19 +298,21 @@ public class TruingPlanTests
         Assert.Equal(PathSegmentKind.Arc, trued.FindEdge(EdgeName.Hem).Stretches[0].Segments[0].Kind);
     }
 
-    // 10 mm are left of the edge: a notch goes no farther, whatever its own limit says.
-    [Fact]
-    public void TryTrue_ANotchThatWouldHaveToLeaveItsEdge_StopsAtItsEnd()
+    // 100 mm of edge: a notch at 90 has 10 before it and one at 5 has 5 behind it, whatever its own limit of 20 says.
+    [Theory]
+    [InlineData(90, -20, 10)]
+    [InlineData(5, -5, 20)]
+    public void TryBind_ANotchNearAnEndOfItsEdge_StopsAtThatEnd(double atMm, double least, double most)
     {
-        Panel one = Rectangle(200, 100).WithNotchAt(90);
-        Panel other = Rectangle(150, 100).Renamed(Other).WithNotchAt(95);
-        Condition wish = Condition.Sewn(Seam.Between(Side, OtherSide).Running(SeamRun.SameWay).Named("side seam").WithEase(Mm(-14)));
+        Panel[] panels = [Rectangle(200, 100).WithNotchAt(atMm), Rectangle(150, 100).Renamed(Other).WithNotchAt(50)];
+        Movable[] movables = [Movable.Notch(Side, 1, Mm(20))];
+        Condition[] conditions = [Condition.Sewn(Seam.Between(Side, OtherSide).Running(SeamRun.SameWay))];
+        var room = new TruingRoom(new TruingLayout(movables, conditions, panels));
 
-        bool holds = TruingPlan.Empty.MayMove(Movable.Notch(Side, 1, Mm(20))).MustHold(wish).TryTrue([one, other], out TruingOutcome outcome);
+        Assert.True(room.TryBind(movables, conditions, panels));
 
-        Assert.False(holds);
-        Assert.InRange(outcome.Moves[0].DistanceMm, 0, 10);
-        Assert.InRange(90 + outcome.Moves[0].DistanceMm, 90, 100);
+        Assert.Equal(least, room.Search.Least[0], 1e-9);
+        Assert.Equal(most, room.Search.Most[0], 1e-9);
     }
 
     // r = (c^2 / 4 + s^2) / (2 s) and 2 r asin(c / 2 r): what is true as an arc stays one.

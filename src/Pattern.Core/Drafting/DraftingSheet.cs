@@ -26,7 +26,7 @@ public sealed partial class DraftingSheet
 
     private readonly List<Landmark> _landmarks = new(28);
     private readonly List<DraftedLine> _lines = new(16);
-    private readonly List<Step> _steps = new(48);
+    private readonly List<Step> _steps = new(64);
 
     // The way by which each landmark was reached, in radians; not a number where it was just marked.
     private readonly List<double> _reachedRad = new(28);

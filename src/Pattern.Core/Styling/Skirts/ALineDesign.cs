@@ -112,7 +112,7 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
         foreach ((DartName dart, double openingMm) in opened)
         {
             work.Sheet.Note("Cut the {0} from the hem up to the apex of dart {1}, square to the hem.", quarter.Name.Text, dart.Number);
-            WorkedLength opening = WorkedLength.DrawnMm("opening", openingMm);
+            WorkedLength opening = WorkedLength.GivenMm(null, openingMm);
             if (share == 1)
             {
                 work.Sheet.Note("Fold {0} dart {1} closed. The cut opens at the hem by {2}, measured along the hem; put paper beneath it.", quarter.Name.Text, dart.Number, opening);
@@ -132,7 +132,7 @@ internal sealed class ALineDesign() : BlockDesign("a-line", "1", Share, SideFlar
     {
         if (sideFlare.ValueMm > 0)
         {
-            work.Sheet.Note("On back and front, swing the side seam below the hip out about the level of the hip until its hem stands {0} further out.", sideFlare);
+            work.Sheet.Note("On back and front, swing the side seam below the hip out about the level of the hip until its hem stands further out: {0}.", sideFlare);
             work.Sheet.Because("It keeps its length, so the side hem rises by itself, and its hem is an arc, square to the seam.");
         }
 

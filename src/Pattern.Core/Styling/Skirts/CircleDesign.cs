@@ -92,13 +92,13 @@ internal sealed class CircleDesign() : BlockDesign("circle", "1", Part, Smaller)
         work.Remark("Half of the skirt: one half of the back to the left, one half of the front to the right. Its waist is drawn as it is sewn.");
         var waist = WorkedLength.GivenMm("closed waist", stock.WaistMm);
         WorkedLength radius = waist.Times(1 / girth).Named("radius of the waist");
-        work.Sheet.Note("The panels of the block are not needed any more: draw a circle about a corner of the paper at the radius of the waist, {0}.", radius);
+        work.Sheet.Note("The panels of the block are not needed any more: draw a circle about a corner of the paper: {0}.", radius);
         work.Sheet.Because(string.Format(CultureInfo.InvariantCulture, "The waist is {0:0.#} % of a circle, and a whole circle is 6.283 times its radius.", part * 100));
-        work.Sheet.Note("About the same corner draw the hem, at {0}.", (radius + WorkedLength.GivenMm("length", stock.LengthMm)).Named("radius of the hem"));
+        work.Sheet.Note("About the same corner draw the hem: {0}.", (radius + WorkedLength.GivenMm("length", stock.LengthMm)).Named("radius of the hem"));
         work.Sheet.Note("Back and front are a half of it each. Draw one half of each: an angle of {0} degrees, the centre on one leg and the side seam on the other.", (90 * part).ToString("0.##", CultureInfo.InvariantCulture));
         if (smaller.ValueMm > 0)
         {
-            work.Sheet.Note("Cut the waist smaller by {0} all around: at {1}.", smaller, (waist - smaller).Times(1 / girth).Named("radius to cut"));
+            work.Sheet.Note("Cut the waist smaller, by {0} all around: {1}.", WorkedLength.GivenMm(null, smaller.ValueMm), (waist - smaller).Times(1 / girth).Named("radius to cut"));
             work.Sheet.Because("Where the waist lies on the bias it stretches. Staystitch it at once, and let it out to the waistband.");
         }
 

@@ -145,18 +145,18 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
         work.Remark(string.Format(CultureInfo.InvariantCulture, "One gore of {0}, all equal. The zip stands in one of the seams.", count));
         WorkedLength waist = WorkedLength.GivenMm("closed waist", stock.WaistMm).DividedBy(count).Named("waist of a gore");
         WorkedLength hip = WorkedLength.GivenMm("hip with ease", stock.HipMm).DividedBy(count).Named("hip of a gore");
-        work.Sheet.Note("The panels of the block are not needed any more: draw the middle of a gore, upright, {0} long.", WorkedLength.GivenMm("length", stock.LengthMm));
-        work.Sheet.Note("Square out at the waist to both sides half of {0}, and at {1} half of {2}.", waist, hipDepth, hip);
-        work.Sheet.Note("Each seam edge takes in {0} from hip to waist. Draw it as a hip curve that leaves the hip without a corner.", (hip - waist).Half().Named("taking in"));
+        work.Sheet.Note("The panels of the block are not needed any more: draw the middle of a gore, upright: {0}.", WorkedLength.GivenMm("length", stock.LengthMm));
+        work.Sheet.Note("Square out to both sides: at the waist half of the {0}; further down, at {1}, half of the {2}.", waist, hipDepth, hip);
+        work.Sheet.Note("From hip to waist each seam edge takes in {0}. Draw it as a hip curve that leaves the hip without a corner.", (hip - waist).Half());
         if (flare.ValueMm > 0)
         {
             if (from is null)
             {
-                work.Sheet.Note("Below the hip let each seam stand out at the hem by {0}, straight from the hip. It keeps its length; the hem is square to it.", flare);
+                work.Sheet.Note("Below the hip let each seam run out straight from the hip, at the hem by the {0}. It keeps its length; the hem is square to it.", flare);
             }
             else
             {
-                work.Sheet.Note("From {0} below the waist let each seam curve out to {1} at the hem. It keeps its length; the hem is square to it.", from, flare);
+                work.Sheet.Note("From {0} below the waist let each seam curve out, at the hem by the {1}. It keeps its length; the hem is square to it.", from, flare);
             }
         }
 

@@ -69,7 +69,7 @@ internal sealed class HipYokeDesign() : BlockDesign("yoke", "1", Depth, Fullness
         double room = Math.Min(darts.Length == 0 ? double.PositiveInfinity : darts.Min() - LeastBelowMm, 0.9 * quarters.Min(quarter => quarter.FindEdge(EdgeName.SideSeam).StretchesRaw[0].SegmentsRaw[0].LengthMm()));
         if (!work.IsGiven(Depth))
         {
-            return WorkedLength.GivenMm("yoke depth", Math.Min(stock.Usually(4, 10), 0.75 * room));
+            return WorkedLength.GivenMm("yoke depth", Math.Min(stock.Usually(4, 10), Math.Max(1, Math.Floor(0.75 * room / stock.Usually(0.125, 0.5))) * stock.Usually(0.125, 0.5)));
         }
 
         WorkedLength depth = work.Take(Depth);
@@ -81,8 +81,8 @@ internal sealed class HipYokeDesign() : BlockDesign("yoke", "1", Depth, Fullness
     private static void Tell(DesignDraft work, Panel quarter, WorkedLength depth, YokeCut cut, double fullness)
     {
         string name = quarter.Name.Text;
-        work.Sheet.Note("Fold the {0} darts closed, and draw the yoke line {1} below the {0} waistline, parallel to it and square to centre and side. Cut along it.", name, depth);
-        work.Sheet.Note("Trace the {0} yoke with its darts closed: one piece without darts. Its lower edge measures {1}.", name, WorkedLength.DrawnMm("yoke seam", cut.LineMm));
+        work.Sheet.Note("Fold the {0} darts closed, and draw the yoke line below the {0} waistline, parallel to it and square to centre and side: {1}. Cut along it.", name, depth);
+        work.Sheet.Note("Trace the {0} yoke with its darts closed: one piece without darts. Its lower edge measures {1}.", name, WorkedLength.GivenMm(null, cut.LineMm));
         if (cut.LeftOverMm > 1)
         {
             work.Sheet.Note("What is left of the darts below the yoke, {0}, comes off the {1} side seam at the top. Draw the seam again down to the hip, and the top square to it, as long as the yoke.", WorkedLength.GivenMm(null, cut.LeftOverMm), name);

@@ -59,7 +59,7 @@ internal sealed class PencilDesign() : BlockDesign("pencil", "1", In, Straight, 
 
         if (comesIn.ValueMm > 0)
         {
-            work.Sheet.Note("On back and front bring the side hem in by {0}. Draw the side seam down from the lower hip in a flat S, without a corner, until {1} above the hem; from there straight down.", comesIn, straight);
+            work.Sheet.Note("On back and front mark on the hem: {0}. Draw the side seam down from the lower hip in a flat S, without a corner, to the level {1} above the hem; from there straight down.", comesIn, WorkedLength.GivenMm(null, straight.ValueMm));
             work.Sheet.Because("The hem then meets its seams square and turns up flat.");
         }
 

@@ -75,12 +75,12 @@ internal sealed class PleatsDesign : BlockDesign
         WorkedLength width = hip.DividedBy(count).Named("visible width");
         WorkedLength deep = WorkedLength.GivenMm("depth", depth);
         work.Remark(FormattableString.Invariant($"{count} {Name} all around, drawn folded; the pieces are the flat cloth."));
-        work.Sheet.Note("The darts of the block are not needed any more. {0} {1}: each {2} wide at the hip, and {3} deep.", count, Name, width, deep);
-        work.Sheet.Note("Lay out cloth of {0}.", (width + deep.Times(_isBox ? 4 : 2)).Times(count).Named("cloth around"));
+        work.Sheet.Note("The darts of the block are not needed any more. Lay {0} {1}, at the hip: {2}; {3}.", count, Name, width, deep);
+        work.Sheet.Note("They take this much cloth around: {0}.", (width + deep.Times(_isBox ? 4 : 2)).Times(count));
         work.Sheet.Because(_isBox ? "Each box takes its width and four times the depth of its folds." : "Each pleat takes its width and twice its depth.");
         if (lapping >= LeastShapingMm)
         {
-            work.Sheet.Note("Between waist and hip lap each pleat further, by {0} at the waist and by nothing at the hip, and stitch it down so far.", (hip - WorkedLength.GivenMm("closed waist", stock.WaistMm)).DividedBy(count).Named("lapping"));
+            work.Sheet.Note("Between waist and hip lap each pleat further, by nothing at the hip and at the waist by {0}, and stitch it down so far.", (hip - WorkedLength.GivenMm("closed waist", stock.WaistMm)).DividedBy(count));
         }
 
         work.Sheet.Note(_isBox ? "Press each box with a fold to either side; seams fall on an inner fold." : "Press all pleats toward the centre; seams fall on an inner fold.");

@@ -141,11 +141,10 @@ internal sealed class TiersDesign() : BlockDesign("tiers", "1", Count, Fullness,
     private static void Tell(DesignDraft work, double firstMm, double[] depths, double fullness)
     {
         work.Remark("Half of the skirt, tier by tier: backs to the left, fronts to the right.");
-        work.Sheet.Note("Cut back and front level, {0} below the waist level: the first tier.", WorkedLength.GivenMm("first tier", firstMm));
-        WorkedLength left = WorkedLength.GivenMm("length below it", depths.Sum());
+        work.Sheet.Note("Cut back and front level, {0} below the waist level: the first tier.", WorkedLength.GivenMm(null, firstMm));
         for (int i = 0; i < depths.Length; i++)
         {
-            work.Sheet.Note("Tier {0}: a strip {1} deep, as long as the lower edge above it times {2}; gather it to that.", i + 2, left.Times(depths[i] / depths.Sum()), fullness.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture));
+            work.Sheet.Note("Tier {0}: a strip {1} deep, as long as the lower edge above it times {2}; gather it to that.", i + 2, WorkedLength.GivenMm(null, depths[i]), fullness.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture));
         }
 
         work.Sheet.Because("Tiers grow deeper downward as 1 : 1.3 : 1.6, so that they seem equal.");

@@ -108,7 +108,7 @@ internal sealed class WrapDesign() : BlockDesign("wrap", "1", Overlap)
         work.Remark("One front of two, drawn beyond the centre front, and one half of the back. No zip: the fronts lie over each other.");
         work.Sheet.Note("Fold the paper at the centre front and trace the front through, so that it goes on beyond the centre as its own mirror image.");
         work.Sheet.Because("The upper front lies over the under one, and has to have its shape, darts and all.");
-        work.Sheet.Note("Cut it off straight down, {0} beyond the centre front.", overlap);
+        work.Sheet.Note("Cut it off straight down, {0} beyond the centre front.", WorkedLength.GivenMm(null, overlap.ValueMm));
         if (lapMm - overlap.ValueMm > CheckList.ToleranceMm)
         {
             work.Sheet.Note("There it would cut into a dart: cut it off {0} beyond the centre front.", WorkedLength.GivenMm(null, lapMm));

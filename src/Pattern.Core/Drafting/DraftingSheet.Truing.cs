@@ -99,7 +99,7 @@ public sealed partial class DraftingSheet
         if (Math.Abs(upMm) < NoHeightMm)
         {
             Record(
-                "Mark the new tops of {0}: both on the level of {1}, and {2} to either side of its centre line. From the middle between them square down {3} to the new {4}. Draw the legs to it; the old legs no longer count.",
+                "Mark the new tops of {0}: both on a level with {1}, and {2} to either side of its centre line. From the middle between them square down {3} to the new {4}. Draw the legs to it; the old legs no longer count.",
                 byHand,
                 level,
                 WorkedLength.DrawnMm(null, now.IntakeMm / 2),
@@ -110,8 +110,8 @@ public sealed partial class DraftingSheet
 
         Record(
             upMm > 0
-                ? "Mark the new tops of {0}: both {1} above the level of {2}, and {3} to either side of its centre line. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count."
-                : "Mark the new tops of {0}: both {1} below the level of {2}, and {3} to either side of its centre line. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count.",
+                ? "Mark the new tops of {0}: both {1} above {2}, and {3} to either side of its centre line. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count."
+                : "Mark the new tops of {0}: both {1} below {2}, and {3} to either side of its centre line. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count.",
             byHand,
             WorkedLength.DrawnMm(null, Math.Abs(upMm)),
             level,

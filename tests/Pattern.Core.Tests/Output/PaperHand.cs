@@ -94,7 +94,7 @@ internal sealed class PaperHand
             double up = m.Groups["up"].Success ? Value(m.Groups["up"].Value) : 0;
             _points[what] = (x + (hand * across), y + (m.Groups["way"].Value == "down" ? -up : up));
         }
-        else if (Try(step, $"^Mark the new tops of (?<dart>.+?): both (?:~?(?<up>{Figure}) (?:in|cm) (?<way>above|below) the level of|on the level of) (?<level>.+?), and ~?(?<half>{Figure}) (?:in|cm) to either side of its centre line\\. From the middle between them square down ~?(?<long>{Figure}) (?:in|cm) to", out m))
+        else if (Try(step, $"^Mark the new tops of (?<dart>.+?): both (?:~?(?<up>{Figure}) (?:in|cm) (?<way>above|below)|on a level with) (?<level>.+?), and ~?(?<half>{Figure}) (?:in|cm) to either side of its centre line\\. From the middle between them square down ~?(?<long>{Figure}) (?:in|cm) to", out m))
         {
             double up = m.Groups["up"].Success ? Value(m.Groups["up"].Value) * (m.Groups["way"].Value == "below" ? -1 : 1) : 0;
             PaperDart dart = _darts[m.Groups["dart"].Value];
@@ -114,7 +114,7 @@ internal sealed class PaperHand
         {
             MeasureAgain(Waists[m.Groups["line"].Value], Value(m.Groups["long"].Value), step.Contains(" cm", StringComparison.Ordinal));
         }
-        else if (!Regex.IsMatch(step, "^(Join|Mark half the intake|Add up the|Measure the|Leave the|The (back|front) |Draw the (back|front) waistline from)"))
+        else if (!Regex.IsMatch(step, "^(Join|Mark half the intake|Add up the|Measure the|Leave the|Nothing to draw here|Draw the (back|front) waistline from)"))
         {
             Puzzles.Add(step);
         }

@@ -108,6 +108,23 @@ public class StepsTextTests
             block.Steps.Count(step => Regex.IsMatch(step.Describe(TapeStep.Eighth), "^Fold (back|front) dart [0-9] on its new legs, toward C[BF] waist")));
     }
 
+    // Who was not there needs what was chosen before it is used, what the words mean, and what to do with the drawing.
+    [Fact]
+    public void ToStepsText_ForSomebodyWhoWasNotThere_ListsWhatWasChosenAndExplainsItsWords()
+    {
+        string text = SkirtBlock.For(Bodies.Inches("29 1/2", "39 3/4")).WithLength(Tape.Inches("26")).Draft().ToStepsText(TapeStep.Eighth);
+
+        string before = text[..text.IndexOf("\nSteps\n", StringComparison.Ordinal)];
+        string after = text[before.Length..];
+        Assert.All(
+            new[] { "yoke depth +5", "upper hip depth +8", "lower hip depth +10", "CB lift +1/4", "side lift +1/2", "back dart length +6", "front dart length +5", "shorter by +3/4", "largest side shaping +1 1/2" },
+            row => Assert.Matches("\n" + row + " in\n", before));
+        Assert.All(new[] { "suppression", "ease", "intake", "shaping", "proportional law", "shaped" }, word => Assert.Matches("\n" + word + "  +[a-z]", after));
+        Assert.Contains("Trace off the back as a piece of its own", after, StringComparison.Ordinal);
+        Assert.Contains("seam allowance and hem are not included", after, StringComparison.Ordinal);
+        Assert.Single(Regex.Matches(after, "Nothing to draw here"));
+    }
+
     // Every length of every method is drawn by somebody who has these lines and nothing else.
     [Theory]
     [MemberData(nameof(ManyBodies))]

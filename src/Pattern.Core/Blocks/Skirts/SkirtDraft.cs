@@ -110,6 +110,7 @@ internal sealed class SkirtDraft
 
         Landmark yokeBack = Sheet.SquareDown(centreBack, Depths.Yoke, SkirtNames.CentreBackYoke);
         Sheet.SquareAcross(yokeBack, Across.Right, box, SkirtNames.CentreFrontYoke, SkirtNames.YokeLine);
+        Sheet.Because("Where the seam of a yoke would lie: a skirt without one does not need this line.");
         Back.CentreUpperHip = Sheet.SquareDown(centreBack, upper, SkirtNames.CentreBackUpperHip);
         Front.CentreUpperHip = Sheet.SquareAcross(Back.CentreUpperHip, Across.Right, box, SkirtNames.CentreFrontUpperHip, SkirtNames.UpperHipLine);
         Back.CentreFoot = _options.Fit.CentreBackBlend == CentreBackBlend.Yoke && Depths.Yoke.ValueMm < upper.ValueMm ? yokeBack : Back.CentreUpperHip;

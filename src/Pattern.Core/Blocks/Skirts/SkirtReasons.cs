@@ -35,15 +35,15 @@ internal static class SkirtReasons
         }
         else if (room <= 0)
         {
-            sheet.Note("The {0} waist is as wide as the hip or wider: it takes no dart, though the table gives {1}.", panel, tableIntake);
+            sheet.Note("Nothing to draw here. The {0} waist is as wide as the hip or wider: it takes no dart, though the table gives {1}.", panel, tableIntake);
         }
         else if (drafted == 0)
         {
-            sheet.Note("The {0} takes no dart: {1} is narrower than {2}, the narrowest worth sewing. The side seam takes it in.", panel, Narrow(tableIntake, room), Plain(options.SmallestDartMm));
+            sheet.Note("Nothing to draw here. The {0} takes no dart: {1} is narrower than {2}, the narrowest worth sewing. The side seam takes it in.", panel, Narrow(tableIntake, room), Plain(options.SmallestDartMm));
         }
         else
         {
-            sheet.Note("The {0} has no more to take in than {1}: its darts take that, and not {2}.", panel, width - shaping.Waist, tableIntake);
+            sheet.Note("Nothing to draw here. The {0} has no more to take in than {1}: its darts take that, and not {2}.", panel, width - shaping.Waist, tableIntake);
         }
     }
 
@@ -55,12 +55,12 @@ internal static class SkirtReasons
         WorkedLength most = Plain(options.LargestSideShapingMm);
         if (!isSewn)
         {
-            sheet.Note("The {0} side seam would take in {1}, at most {2}: the darts take the rest, {3}.", panel, side, most, Plain(draftedMm));
+            sheet.Note("Nothing to draw here. The {0} side seam would take in {1}, at most {2}: the darts take the rest, {3}.", panel, side, most, Plain(draftedMm));
             return;
         }
 
         WorkedLength over = Plain(draftedMm - tableIntake.ValueMm);
-        sheet.Note("The {0} side seam would take in {1}, at most {2}: what is over goes to the darts, {3}.", panel, side, most, tableIntake.Bare() + over);
+        sheet.Note("Nothing to draw here. The {0} side seam would take in {1}, at most {2}: what is over goes to the darts, {3}.", panel, side, most, tableIntake.Bare() + over);
     }
 
     private static WorkedLength Narrow(WorkedLength tableIntake, double roomMm) => tableIntake.ValueMm > roomMm ? Plain(roomMm) : tableIntake.Bare();

@@ -31,9 +31,12 @@ public static class StepsOutput
         Line(text, "A figure after ~ is the nearest mark of the tape; all others are exact.");
         var named = new NamedFigures(Step.FineEnough(tape));
         WriteMeasurements(text, block, tape);
+        StepGlossary.WriteFigures(text, block, tape);
         WriteReadings(text, block, tape, named);
         WriteWorkings(text, block, named);
         WriteSteps(text, block, tape, named);
+        WriteEnd(text, block, tape);
+        StepGlossary.WriteWords(text);
         if (block.TruingChanges.Count > 0)
         {
             WriteTape(text, block, tape);
@@ -144,6 +147,29 @@ public static class StepsOutput
         }
     }
 
+    private static void WriteEnd(StringBuilder text, Block block, TapeStep tape)
+    {
+        Heading(text, "When all is drawn");
+        foreach (Panel panel in block.Panels)
+        {
+            Line(text, FormattableString.Invariant($"Trace off the {panel.Name} as a piece of its own, with its darts, its grainline and its notches."));
+            foreach (Notch notch in panel.Notches)
+            {
+                Line(text, FormattableString.Invariant(
+                    $"{panel.Name}: {notch.Count} notch{(notch.Count == 1 ? string.Empty : "es")} on the {notch.Edge}, {Fine(notch.FromStartMm, tape)} from {WordOfStart(panel, notch.Edge)}."));
+            }
+        }
+
+        Line(text, "Lines are seam lines: seam allowance and hem are not included. A straight centre without a seam lies on a fold of the cloth.");
+    }
+
+    // The edge before it ends where this one begins.
+    private static string WordOfStart(Panel panel, EdgeName edge)
+    {
+        int at = Array.FindIndex(panel.EdgesRaw, e => e.Name == edge);
+        return "the " + panel.EdgesRaw[at == 0 ? panel.EdgesRaw.Length - 1 : at - 1].Name;
+    }
+
     private static void WriteTape(StringBuilder text, Block block, TapeStep tape)
     {
         Heading(text, FormattableString.Invariant($"What rounding every distance to {tape} does to the hand draft, all together"));
@@ -177,16 +203,16 @@ public static class StepsOutput
 
     private static string Fine(double lengthMm, TapeStep tape) => FindingLines.Fine(lengthMm, tape);
 
-    private static void Heading(StringBuilder text, string words)
+    internal static void Heading(StringBuilder text, string words)
     {
         Line(text, string.Empty);
         Line(text, words);
         Line(text, new string('-', words.Length));
     }
 
-    private static void Row(StringBuilder text, string label, string value) => Line(text, label.PadRight(LabelWidth - 2) + "  " + value);
+    internal static void Row(StringBuilder text, string label, string value) => Line(text, label.PadRight(LabelWidth - 2) + "  " + value);
 
-    private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
+    internal static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
 
     // A name of a body or a table may hold anything.
     private static string OneLine(string words) => string.Join(" ", words.Split(['\r', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries));

@@ -22,7 +22,7 @@ public sealed class BlockDraft : BlockWork
             method.Name,
             method.SettingsRaw,
             values,
-            new BlockRecord(body) { Method = method, Values = values, Sheet = sheet, Steps = sheet.Steps, Landmarks = sheet.Landmarks, SheetLines = sheet.Lines },
+            new BlockRecord(body) { Method = method, Values = values, Sheet = sheet, Landmarks = sheet.Landmarks, SheetLines = sheet.Lines },
             sheet)
         => _method = method;
 

@@ -28,7 +28,7 @@ internal sealed class BlockRecord
     /// <summary>What it was drafted on; null for a block out of a file.</summary>
     internal DraftingSheet? Sheet { get; init; }
 
-    internal IReadOnlyList<Step> Steps { get; init; } = [];
+    internal IReadOnlyList<Step> Steps => Sheet?.Steps ?? [];
 
     internal IReadOnlyList<Landmark> Landmarks { get; set; } = [];
 

@@ -159,7 +159,6 @@ public sealed class DesignDraft : BlockWork
             Values = from.Values,
             Description = from.Description,
             Sheet = sheet,
-            Steps = sheet.Steps,
             Seams = from.Seams,
             Own = from.Own,
             Designs = from.Designs,

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using System.Linq;
@@ -31,6 +32,8 @@ public sealed partial class DraftingSheet
     // The way by which each landmark was reached, in radians; not a number where it was just marked.
     private readonly List<double> _reachedRad = new(28);
     private readonly TapeStep? _tape;
+    private volatile Action? _untold;
+    private bool _isTelling;
     private bool _isFinished;
 
     /// <summary>Lays out an empty sheet on which every distance is measured off exactly.</summary>
@@ -48,7 +51,7 @@ public sealed partial class DraftingSheet
         _landmarks.AddRange(from._landmarks);
         _reachedRad.AddRange(from._reachedRad);
         _lines.AddRange(from._lines.Select(line => line.On(this)));
-        _steps.AddRange(from._steps);
+        _steps.AddRange(from.Steps);
     }
 
     /// <summary>The points drawn so far, in drafting order, as drafted.</summary>
@@ -58,7 +61,14 @@ public sealed partial class DraftingSheet
     public IReadOnlyList<DraftedLine> Lines => _lines;
 
     /// <summary>The steps taken so far, in drafting order.</summary>
-    public IReadOnlyList<Step> Steps => _steps;
+    public IReadOnlyList<Step> Steps
+    {
+        get
+        {
+            TellAll();
+            return _steps;
+        }
+    }
 
     /// <summary>Returns the landmark of that name.</summary>
     /// <exception cref="ConstructionException">No such landmark was drawn.</exception>
@@ -95,6 +105,7 @@ public sealed partial class DraftingSheet
     public Step Because(string reason)
     {
         Guard.Name(reason, nameof(reason));
+        TellAll();
         int last = _steps.Count - 1;
         RefuseFinished();
         return last < 0
@@ -131,7 +142,38 @@ public sealed partial class DraftingSheet
 
         if (!right || used != (1L << words) - 1)
         {
-            throw new System.ArgumentException(MessageRegistry.Format(DiagnosticCode.NoteWordsWrong, template, words), nameof(template));
+            throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.NoteWordsWrong, template, words), nameof(template));
+        }
+    }
+
+    /// <summary>Keeps steps that draw nothing until somebody reads the steps: most drafts are measured and never read.</summary>
+    /// <param name="tell">Records them. It must not draw, nor refuse.</param>
+    internal void TellLater(Action tell)
+    {
+        RefuseFinished();
+        TellAll();
+        _untold = tell;
+    }
+
+    // A finished sheet is read from several threads; one of them tells, the others wait.
+    private void TellAll()
+    {
+        if (_untold is null)
+        {
+            return;
+        }
+
+        lock (_steps)
+        {
+            if (_isTelling || _untold is not { } tell)
+            {
+                return;
+            }
+
+            _isTelling = true;
+            tell();
+            _isTelling = false;
+            _untold = null;
         }
     }
 
@@ -140,7 +182,7 @@ public sealed partial class DraftingSheet
 
     private void RefuseFinished()
     {
-        if (_isFinished)
+        if (_isFinished && !_isTelling)
         {
             throw new ConstructionException(DiagnosticCode.DraftDone, "sheet");
         }
@@ -149,6 +191,7 @@ public sealed partial class DraftingSheet
     private Step Record(string template, params StepWord[] words)
     {
         RefuseFinished();
+        TellAll();
         var step = new Step(this, _steps.Count + 1, template, words, null, _landmarks.Count, _lines.Count);
         _steps.Add(step);
         return step;
@@ -251,7 +294,7 @@ public sealed partial class DraftingSheet
         return line;
     }
 
-    private string Now(string doing) => "step " + (_steps.Count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ", " + doing;
+    private string Now(string doing) => "step " + (Steps.Count + 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + ", " + doing;
 
     /// <summary>A refusal that says at which step the draft stopped.</summary>
     private ConstructionException Refuse(DiagnosticCode code, string doing, string? landmark, double? measuredMm, double? allowedMm, params object[] facts) => new(code, facts)

@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using System.Threading.Tasks;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
@@ -294,6 +295,39 @@ public class SkirtBlockTests
 
         Assert.True(block.Report.Passed, block.Report.ToString());
     }
+
+    // Steps that truing adds are told when somebody reads them; from however many threads, once.
+    [Fact]
+    public void Steps_ReadByManyThreadsAtOnce_AreToldOnceAndInOrder()
+    {
+        string[] expected = [.. Example.Draft().Steps.Select(step => step.Describe(TapeStep.Eighth))];
+        for (int round = 0; round < 20; round++)
+        {
+            SkirtBlock block = Example.Draft();
+            var read = new string[8][];
+            Parallel.For(0, read.Length, i => read[i] = [.. block.Steps.Select(step => step.Number + " " + step.Describe(TapeStep.Eighth))]);
+            Assert.All(read, steps => Assert.Equal(expected.Select((text, i) => (i + 1) + " " + text), steps));
+        }
+    }
+
+#if NET
+    // Two back darts, the most that a usual body takes.
+    [Fact]
+    public void Draft_OneSkirt_TakesLessThan32Kilobytes()
+    {
+        SkirtBlockBuilder builder = SkirtBlock.For(BodyMeasurements.In(LengthUnit.Millimeter).With(BodyMeasurement.WaistGirth, "620").With(BodyMeasurement.HipGirth, "860"));
+        const int Drafts = 20;
+        bool passed = builder.Draft().Report.Passed;
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < Drafts; i++)
+        {
+            passed &= builder.Draft().Report.Passed;
+        }
+
+        Assert.InRange((GC.GetAllocatedBytesForCurrentThread() - before) / Drafts, 1, 32 * 1024);
+        Assert.True(passed);
+    }
+#endif
 
     internal static Point2D[] Points(SkirtBlock block)
         => [.. new[] { block.Back, block.Front }.SelectMany(p => p.SeamOutline().Segments).SelectMany(s => s.Kind == PathSegmentKind.Cubic

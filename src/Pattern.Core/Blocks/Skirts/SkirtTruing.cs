@@ -24,7 +24,9 @@ internal sealed class SkirtTruing
         Front = ToPanel(draft.Front, FrontWaist, notchCount: 1);
         block.Add(Back, 2);
         block.Add(Front, 2);
-        Record();
+        Mark(draft.Back, Back);
+        Mark(draft.Front, Front);
+        draft.Sheet.TellLater(Record);
     }
 
     internal SkirtWaist BackWaist { get; }
@@ -141,6 +143,11 @@ internal sealed class SkirtTruing
             isBack ? _draft.Front.Names.SideSeam : _draft.Back.Names.SideSeam);
         sheet.Redraws(RedrawnCurve.OfHip(quarter.SideFoot.Name, quarter.SideWaist.Name, CurvePath.Trusted(PathSegment.FromCubic(trued.Side))));
         sheet.DrawTrued(quarter.Waistline, waist, quarter.CentreLevel, quarter.Darts);
+    }
+
+    private void Mark(SkirtQuarter quarter, Panel panel)
+    {
+        PanelEdge waist = panel.FindEdge(EdgeName.Waist);
         _block.Trued(quarter.SideWaist.Name, waist.End);
         foreach (Dart dart in waist.DartsRaw)
         {

@@ -8,7 +8,7 @@ namespace Pattern.Core.Samples.Methods;
 public static class TaughtMethods
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<DraftingMethod> All { get; } = [ShapedSkirt.Proportional, ShapedSkirt.ByTable, new TailoredSkirt(), new HandoutSkirt(), new GoredSkirt(), new OnePieceSkirt()];
+    public static IReadOnlyList<DraftingMethod> All { get; } = [ShapedSkirt.Proportional, ShapedSkirt.ByTable, new TailoredSkirt(), new HandoutSkirt(), new GoredSkirt(), new OnePieceSkirt(), new CircularFoundation()];
 
     /// <summary>The library's own and these.</summary>
     public static MethodCatalogue Catalogue { get; } = All.Aggregate(MethodCatalogue.BuiltIn, (catalogue, method) => catalogue.With(method));

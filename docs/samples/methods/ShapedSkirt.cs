@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using Pattern.Core.Blocks;
 using Pattern.Core.Measurement;
-using Pattern.Core.Panels;
 using UnitsNet;
 
 namespace Pattern.Core.Samples.Methods;

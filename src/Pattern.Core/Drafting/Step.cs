@@ -106,7 +106,7 @@ public sealed class Step
     /// <summary>The step in a text that has printed figures under their names.</summary>
     internal string Describe(TapeStep tapeStep, NamedFigures? figures)
     {
-        tapeStep = SpeaksOfDart() ? FineEnough(tapeStep) : tapeStep;
+        tapeStep = ReadOn(tapeStep);
         var text = new StringBuilder();
         int from = 0;
         for (int open = Template.IndexOf('{'); open >= 0; open = Template.IndexOf('{', from))
@@ -122,6 +122,9 @@ public sealed class Step
 
     /// <summary>How many landmarks stood on the sheet when the step was done.</summary>
     internal int MarkedSoFar => _landmarks;
+
+    /// <summary>The mark that the lengths of this step are read to: no coarser than a sixteenth where it speaks of a dart.</summary>
+    internal TapeStep ReadOn(TapeStep tapeStep) => SpeaksOfDart() ? FineEnough(tapeStep) : tapeStep;
 
     internal Landmark Find(LandmarkName name) => _sheet.Find(name);
 

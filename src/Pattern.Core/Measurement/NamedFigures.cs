@@ -15,6 +15,9 @@ internal sealed class NamedFigures(TapeStep tape)
     private readonly Dictionary<string, (double ValueMm, TapeStep Step)> _figures = new(StringComparer.Ordinal);
     private readonly HashSet<WorkedLength> _seen = [];
 
+    /// <summary>Whether figures are left blank, to be worked out by the reader: names and workings stay.</summary>
+    internal bool LeavesBlank { get; init; }
+
     /// <summary>Whether a length was printed under its name, and on which mark.</summary>
     internal bool TryFind(WorkedLength length, out TapeStep step)
     {

@@ -7,6 +7,9 @@ namespace Pattern.Core.Measurement;
 /// <summary>The working of a length as text.</summary>
 internal static class WorkedText
 {
+    /// <summary>What stands where the reader writes a figure.</summary>
+    internal const string Blank = "______";
+
     private const string Rounded = "~";
 
     // No reader follows more; deeper parts are printed by their value, so that no working can exhaust the stack.
@@ -37,6 +40,11 @@ internal static class WorkedText
     /// <param name="shown">The mark that the result stands on.</param>
     internal static string Describe(WorkedLength length, TapeStep step, TapeStyle style, NamedFigures? figures, out TapeStep shown)
     {
+        if (figures is { LeavesBlank: true })
+        {
+            return WithBlank(length, step, style, figures, out shown);
+        }
+
         if (figures is not null && figures.TryFind(length, out shown))
         {
             return NameAndFigure(length, shown);
@@ -111,6 +119,28 @@ internal static class WorkedText
     // Where the tape's own mark shows a figure exactly, no finer one is printed: 104.0 beside 53.25.
     private static TapeStep Coarser(double valueMm, TapeStep step, TapeStep mark) => Tape.IsOnMark(valueMm, step) ? step : mark;
 
+    private static string WithBlank(WorkedLength length, TapeStep step, TapeStyle style, NamedFigures figures, out TapeStep shown)
+    {
+        bool isKnown = figures.TryFind(length, out _);
+        shown = step;
+        var writer = new Writer(step, step, style, figures);
+        if (length.First is null || isKnown)
+        {
+            writer.WriteLeaf(length);
+            if (length.Name is not null)
+            {
+                writer.Text.Append(' ').Append(Blank);
+            }
+        }
+        else
+        {
+            writer.WriteWorking(length, 0);
+            writer.Text.Append(" = ").Append(Blank);
+        }
+
+        return writer.Text.Append(TapeText.UnitSuffix(step, style)).ToString();
+    }
+
     private static TapeStep MarkOf(WorkedLength length, TapeStep step, NamedFigures? figures)
         => figures is not null && figures.TryFind(length, out TapeStep mark) ? mark : step;
 
@@ -149,6 +179,12 @@ internal static class WorkedText
 
         internal void WriteLeaf(WorkedLength length)
         {
+            if (figures is { LeavesBlank: true })
+            {
+                Text.Append(length.Name ?? Blank);
+                return;
+            }
+
             if (length.Name is not null)
             {
                 Text.Append(length.Name).Append(' ');

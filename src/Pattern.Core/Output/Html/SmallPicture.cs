@@ -48,32 +48,11 @@ internal sealed class SmallPicture
             bool isSeam = line.Role == LineRole.Seam;
             text.Append("<path vector-effect=\"non-scaling-stroke\" stroke-width=\"").Append(isSeam ? "1.5" : line.Role == LineRole.Level ? "0.5" : "1").Append('"')
                 .Append(line.Role == LineRole.Level || line.Role == LineRole.Fold ? " stroke-dasharray=\"3 2\"" : string.Empty).Append(" d=\"");
-            var sink = new PathData(text, left, _box.TopMm + Margin);
+            var sink = new PathData(text, left, _box.TopMm + Margin, decimals: 1);
             line.Path.WriteTo(ref sink, LengthUnit.Millimeter, ArcOutput.Cubics);
             text.Append("\"/>\n");
         }
 
         text.Append("</svg>\n");
-    }
-
-    /// <summary>Half a millimetre is far below what a small picture shows: two figures after the point would only be bytes.</summary>
-    private readonly struct PathData(StringBuilder text, double left, double top) : IPathSink
-    {
-        public void MoveTo(double x, double y) => Point('M', x, y);
-
-        public void LineTo(double x, double y) => Point('L', x, y);
-
-        public void CubicTo(double startControlX, double startControlY, double endControlX, double endControlY, double x, double y)
-        {
-            Point('C', startControlX, startControlY);
-            Point(' ', endControlX, endControlY);
-            Point(' ', x, y);
-        }
-
-        public void ArcTo(double centreX, double centreY, double radius, double startAngle, double sweep, double x, double y) => LineTo(x, y);
-
-        public void Close() => text.Append('Z');
-
-        private void Point(char before, double x, double y) => text.Append(before).Number(System.Math.Round(x - left, 1)).Append(' ').Number(System.Math.Round(top - y, 1));
     }
 }

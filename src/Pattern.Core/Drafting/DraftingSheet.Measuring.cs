@@ -89,7 +89,7 @@ public sealed partial class DraftingSheet
         RequireDart(line, middle, intake, length, Doing);
         DartLegs legs = LegsOf(line, middle, Direction.Down, intake, Doing);
         Landmark end = Square(middle, Direction.Down, Doing, "Square down from {0}: {1}. Mark {2}.", length, apex, draws, LandmarkKind.DartApex);
-        return DrawLegs(line, middle, end, intake, legs, "Mark half the intake on the {3} either side of {0}, measured level: {1}. Join both to {2}.");
+        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them. Join both to {2}.");
     }
 
     /// <summary>Draws a dart on a line that points at a landmark, such as the bust point.</summary>
@@ -109,7 +109,7 @@ public sealed partial class DraftingSheet
         Direction way = WayBetween(middle, toward, Doing);
         DartLegs legs = LegsOf(line, middle, way, intake, Doing);
         Landmark end = Lay(middle, way, length, apex, draws, Doing, LandmarkKind.DartApex, "From {0} toward {3} measure {1}. Mark {2}.", toward);
-        return DrawLegs(line, middle, end, intake, legs, "Mark half the intake on the {3} either side of {0}, measured square to the line from {0} to {2}: {1}. Join both to {2}.");
+        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them. Join both to {2}.");
     }
 
     private void RequireDart(DraftedLine line, in Landmark middle, WorkedLength intake, WorkedLength length, string doing)
@@ -134,7 +134,8 @@ public sealed partial class DraftingSheet
 
     private DartLegs LegsOf(DraftedLine line, in Landmark middle, in Direction axis, WorkedLength intake, string doing)
     {
-        double halfMm = ToMarkMm(intake.ValueMm / 2);
+        // A hand lays the whole intake, so that a mark of the tape counts once.
+        double halfMm = ToMarkMm(intake.ValueMm) / 2;
         (Point2D Place, double AlongMm) one = Leg(line, middle, axis, axis.TurnedLeft, halfMm, doing);
         (Point2D Place, double AlongMm) other = Leg(line, middle, axis, axis.TurnedRight, halfMm, doing);
         return one.AlongMm <= other.AlongMm ? new(halfMm, one.Place, one.AlongMm, other.Place, other.AlongMm) : new(halfMm, other.Place, other.AlongMm, one.Place, one.AlongMm);
@@ -144,7 +145,7 @@ public sealed partial class DraftingSheet
     {
         Landmark known = middle.As(LandmarkKind.DartMiddle);
         _landmarks[middle.Index] = known;
-        Record(template, middle, intake.Half(), apex, line);
+        Record(template, middle, intake, apex, line);
         return new DraftedDart(line, known, apex, legs);
     }
 

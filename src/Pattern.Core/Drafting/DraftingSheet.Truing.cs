@@ -99,25 +99,27 @@ public sealed partial class DraftingSheet
         if (Math.Abs(upMm) < NoHeightMm)
         {
             Record(
-                "Mark the new tops of {0}: both on a level with {1}, and {2} to either side of its centre line. From the middle between them square down {3} to the new {4}. Draw the legs to it; the old legs no longer count.",
+                "Mark the new tops of {0}: both on a level with {1}, {2} apart, with the upright line through {5} midway between them. From the middle between them square down {3} to the new {4}. Draw the legs to it; the old legs no longer count.",
                 byHand,
                 level,
-                WorkedLength.DrawnMm(null, now.IntakeMm / 2),
+                WorkedLength.DrawnMm(null, now.IntakeMm),
                 WorkedLength.DrawnMm(null, now.LengthMm),
-                byHand.Apex);
+                byHand.Apex,
+                byHand.Middle);
             return;
         }
 
         Record(
             upMm > 0
-                ? "Mark the new tops of {0}: both {1} above {2}, and {3} to either side of its centre line. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count."
-                : "Mark the new tops of {0}: both {1} below {2}, and {3} to either side of its centre line. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count.",
+                ? "Mark the new tops of {0}: both {1} above {2}, {3} apart, with the upright line through {6} midway between them. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count."
+                : "Mark the new tops of {0}: both {1} below {2}, {3} apart, with the upright line through {6} midway between them. From the middle between them square down {4} to the new {5}. Draw the legs to it; the old legs no longer count.",
             byHand,
             WorkedLength.DrawnMm(null, Math.Abs(upMm)),
             level,
-            WorkedLength.DrawnMm(null, now.IntakeMm / 2),
+            WorkedLength.DrawnMm(null, now.IntakeMm),
             WorkedLength.DrawnMm(null, now.LengthMm),
-            byHand.Apex);
+            byHand.Apex,
+            byHand.Middle);
 
         StepWord Sideways(in Point2D to) => WorkedLength.DrawnMm(null, Math.Abs(to.XMm - from.XMm));
         StepWord Upright(in Point2D to) => WorkedLength.DrawnMm(null, Math.Abs(to.YMm - from.YMm));

@@ -309,7 +309,7 @@ public class DraftingSheetTests
         Assert.Equal(LandmarkKind.DartMiddle, _sheet.Find("middle").Kind);
         Assert.Equal((65.0, 95.0), (dart.FirstLeg.X.Millimeters, dart.SecondLeg.X.Millimeters));
         Assert.Equal(0, dart.LegDifference.Millimeters, 1e-12);
-        Assert.Equal("Mark half the intake on the waist either side of middle, measured level: 1/2 of 3.0 = 1.5 cm. Join both to apex.", LastStep);
+        Assert.Equal("Mark the two tops of the dart on the waist, 3.0 cm apart measured level, with middle midway between them. Join both to apex.", LastStep);
         Assert.Equal(170, _sheet.MeasureFolded(level, "closed waist", dart).Value.Millimeters, 1e-9);
         Assert.Equal("Fold the darts and measure the waist: closed waist 17.0 cm.", LastStep);
     }
@@ -341,8 +341,8 @@ public class DraftingSheetTests
         Near(110, 0, sheet.GoOnAlong(line, line.To, Mm(9.6), "N"));
         Near(7, 8, sheet.Lift(sheet.Join(a, sheet.Mark("Q", P(7, 0)), "short"), Mm(8.4), "O", "P", "lifted").To);
         Assert.Equal(71, sheet.Measure(sheet.Mark("R", P(0, 0)), sheet.Mark("S", P(50, 50)), "diagonal").Value.Millimeters);
-        DraftedDart dart = sheet.PlaceDart(line, sheet.Find("E"), Mm(15), Mm(50.2), "T");
-        Assert.Equal(16, dart.Intake.Millimeters);
+        DraftedDart dart = sheet.PlaceDart(line, sheet.Find("E"), Mm(15.4), Mm(50.2), "T");
+        Assert.Equal(15, dart.Intake.Millimeters);
         Near(21, -50, dart.Apex);
         Assert.Equal(150, sheet.CurveOfLength(a, Direction.Up, line.To, Direction.Down, Mm(150.3), "cap").Length.Millimeters, 1e-6);
     }

@@ -107,8 +107,8 @@ public class TapeFormatTests
         Assert.Equal("-51.52 cm", Tape.Format(Length.FromMillimeters(-515.2), TapeStep.TenthMillimeter));
         Assert.Equal("1/2 of hip -51.6 = -25.8 cm", WorkedLength.Given("hip", Length.FromMillimeters(-516)).Half().Describe(TapeStep.Millimeter));
 
-        // Half of 51.5 is no mark of this tape, and "1/2 of 51.5 = 25.8" would be false: the result stands alone.
-        Assert.Equal("~-25.8 cm", WorkedLength.Given("hip", Length.FromMillimeters(-515)).Half().Describe(TapeStep.Millimeter));
+        // Half of 51.5 is no whole millimetre, and "1/2 of 51.5 = 25.8" would be false: a sum is said to the half millimetre that makes it true.
+        Assert.Equal("1/2 of hip -51.5 = -25.75 cm", WorkedLength.Given("hip", Length.FromMillimeters(-515)).Half().Describe(TapeStep.Millimeter));
     });
 
     // Every mark of 1/64 up to 400 in and back, whatever the step of the text: exhaustive, because it is cheap.

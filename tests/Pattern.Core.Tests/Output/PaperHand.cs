@@ -85,7 +85,7 @@ internal sealed class PaperHand
             double by = Result(m.Groups["work"].Value);
             _darts[m.Groups["dart"].Value] = new PaperDart(x + (m.Groups["side"].Value == "left" ? -by : by));
         }
-        else if (Try(step, $"^Move (?<what>.+?) (?:(?<side>out|in), level and [^,]+, by ~?(?<across>{Figure}) (?:in|cm))?(?:, and then )?(?:straight (?<way>up|down) by ~?(?<up>{Figure}) (?:in|cm))?\\.$", out m))
+        else if (Try(step, $"^Move (?<what>.+?) (?:(?<side>out|in), level and [^,]+, by ~?(?<across>{Figure}) (?:in|cm))?(?:, and then )?(?:straight (?<way>up|down) by ~?(?<up>{Figure}) (?:in|cm))?\\. Take this figure, not the difference", out m))
         {
             string what = m.Groups["what"].Value;
             (double x, double y) = _points[what];
@@ -94,12 +94,12 @@ internal sealed class PaperHand
             double up = m.Groups["up"].Success ? Value(m.Groups["up"].Value) : 0;
             _points[what] = (x + (hand * across), y + (m.Groups["way"].Value == "down" ? -up : up));
         }
-        else if (Try(step, $"^Mark the new tops of (?<dart>.+?): both (?:~?(?<up>{Figure}) (?:in|cm) (?<way>above|below)|on a level with) (?<level>.+?), and ~?(?<half>{Figure}) (?:in|cm) to either side of its centre line\\. From the middle between them square down ~?(?<long>{Figure}) (?:in|cm) to", out m))
+        else if (Try(step, $"^Mark the new tops of (?<dart>.+?): both (?:~?(?<up>{Figure}) (?:in|cm) (?<way>above|below)|on a level with) (?<level>.+?), ~?(?<apart>{Figure}) (?:in|cm) apart, with the upright line through .+? midway between them\\. From the middle between them square down ~?(?<long>{Figure}) (?:in|cm) to", out m))
         {
             double up = m.Groups["up"].Success ? Value(m.Groups["up"].Value) * (m.Groups["way"].Value == "below" ? -1 : 1) : 0;
             PaperDart dart = _darts[m.Groups["dart"].Value];
             dart.TopY = _points[m.Groups["level"].Value].Y + up;
-            dart.Half = Value(m.Groups["half"].Value);
+            dart.Half = Value(m.Groups["apart"].Value) / 2;
             dart.Long = Value(m.Groups["long"].Value);
         }
         else if (Try(step, "^Fold (?<dart>.+?) on its new legs, toward .+, and pin it\\.$", out m))
@@ -114,7 +114,7 @@ internal sealed class PaperHand
         {
             MeasureAgain(Waists[m.Groups["line"].Value], Value(m.Groups["long"].Value), step.Contains(" cm", StringComparison.Ordinal));
         }
-        else if (!Regex.IsMatch(step, "^(Join|Mark half the intake|Add up the|Measure the|Leave the|Nothing to draw here|Draw the (back|front) waistline from)"))
+        else if (!Regex.IsMatch(step, "^(Join|Mark the two tops|Add up the|Measure the|Leave the|Nothing to draw here|Draw the (back|front) waistline from)"))
         {
             Puzzles.Add(step);
         }

@@ -2,7 +2,6 @@ using System;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
-using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
 using static Pattern.Core.Tests.Drafting.DraftingSheetTests;

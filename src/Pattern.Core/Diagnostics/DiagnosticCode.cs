@@ -25,6 +25,7 @@ namespace Pattern.Core.Diagnostics;
 /// <item><description>71xx: paper</description></item>
 /// <item><description>72xx: DXF</description></item>
 /// <item><description>73xx: JSON</description></item>
+/// <item><description>80xx: cloth layout</description></item>
 /// </list></remarks>
 public enum DiagnosticCode
 {
@@ -704,4 +705,29 @@ public enum DiagnosticCode
 
     /// <summary>What a pattern file says of its points and lines as trued does not follow from its draft and its panels.</summary>
     JsonTruedDiffers = 7313,
+
+    // 80xx: cloth layout.
+    /// <summary>The outline of a piece to be laid meets itself.</summary>
+    LayOutlineCrosses = 8001,
+
+    /// <summary>The outline of a piece to be laid covers next to nothing.</summary>
+    LayOutlineTooSmall = 8002,
+
+    /// <summary>The outline of a piece to be laid has a corner too far from its origin.</summary>
+    LayOutlineTooFar = 8003,
+
+    /// <summary>No piece is cut from the cloth that pieces were to be laid on.</summary>
+    LayNothing = 8004,
+
+    /// <summary>A piece lies on a fold that does not run along its grain, or reaches across it.</summary>
+    LayFoldOffGrain = 8005,
+
+    /// <summary>A time limit is negative.</summary>
+    LayTimeNegative = 8006,
+
+    /// <summary>A table of outlines is longer than is read.</summary>
+    LayTableTooLarge = 8007,
+
+    /// <summary>A table of outlines cannot be read.</summary>
+    LayTableWrong = 8008,
 }

@@ -268,6 +268,16 @@ internal static class MessageRegistry
         [DiagnosticCode.JsonNotWritable] = (Severity.Error, "A JSON file cannot hold {0} of {1}; allowed is {2}. Change it before writing."),
         [DiagnosticCode.DraftDiffers] = (Severity.Error, "Drafted anew, {0} differs from the file by {1}; allowed is {2}. Work with the panels of the file, or take what the builder drafts now and make the pieces anew."),
         [DiagnosticCode.JsonTruedDiffers] = (Severity.Error, "A point or line as trued does not belong to the draft and its panels: {0} there is {1}; by those it is {2}. Write the file anew after changing a panel."),
+
+        // 80xx: cloth layout.
+        [DiagnosticCode.LayOutlineCrosses] = (Severity.Error, "The outline of piece {0} meets itself, or turns back on itself, at the side that begins at {1}. Pass the corners in order around the piece."),
+        [DiagnosticCode.LayOutlineTooSmall] = (Severity.Error, "The outline of piece {0} covers less than {1}. Pass an outline that cloth can be cut to, or another unit."),
+        [DiagnosticCode.LayOutlineTooFar] = (Severity.Error, "A corner of piece {0} lies more than {1} from its origin. Move the outline nearer, or pass another unit."),
+        [DiagnosticCode.LayNothing] = (Severity.Error, "No piece of the set is cut from {0}. Say how often each is cut from it, or lay another cloth."),
+        [DiagnosticCode.LayFoldOffGrain] = (Severity.Error, "Piece {0} cannot lie on the fold of the cloth: its fold does not run along its grain, or it reaches across it. Lay it on open cloth, or turn its grain."),
+        [DiagnosticCode.LayTimeNegative] = (Severity.Error, "{0} is negative. Pass a time of zero or more, or null for no limit."),
+        [DiagnosticCode.LayTableTooLarge] = (Severity.Error, "The table of outlines has {0} characters; allowed is up to {1}. Lay fewer pieces at a time."),
+        [DiagnosticCode.LayTableWrong] = (Severity.Error, "Line {0}, {1}: found \"{2}\", expected {3}. Correct the table of outlines."),
     };
 
     /// <summary>Every code that has a message.</summary>

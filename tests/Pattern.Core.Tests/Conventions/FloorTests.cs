@@ -57,6 +57,7 @@ public class FloorTests
     [Theory]
     [InlineData("Pattern.Core", "UnitsNet")]
     [InlineData("Pattern.Core.Pdf", "Pattern.Core", "UnitsNet", "PdfSharp")]
+    [InlineData("Pattern.Core.Layout", "Pattern.Core", "UnitsNet")]
     public void Library_DependsOnNothingButItsPackagesAndThePlatform(string library, params string[] allowed)
     {
         IEnumerable<string> used = PublicApi.Libraries.Single(one => one.GetName().Name == library).GetReferencedAssemblies()

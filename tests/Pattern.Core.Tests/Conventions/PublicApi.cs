@@ -4,6 +4,7 @@ using System.Linq;
 using System.Reflection;
 using System.Text;
 using Pattern.Core.Blocks;
+using Pattern.Core.Layout;
 using Pattern.Core.Pdf;
 
 namespace Pattern.Core.Tests.Conventions;
@@ -16,7 +17,7 @@ internal static class PublicApi
     internal static readonly Assembly Core = typeof(SkirtBlock).Assembly;
 
     /// <summary>The core, and each package that stands beside it.</summary>
-    internal static readonly IReadOnlyList<Assembly> Libraries = [Core, typeof(PdfOutput).Assembly];
+    internal static readonly IReadOnlyList<Assembly> Libraries = [Core, typeof(PdfOutput).Assembly, typeof(ClothLaying).Assembly];
 
     /// <summary>The libraries' own types, without what the compiler adds.</summary>
     internal static IReadOnlyList<Type> Types { get; } = Libraries.SelectMany(library => library.GetExportedTypes())

@@ -707,6 +707,7 @@ public enum DiagnosticCode
     JsonTruedDiffers = 7313,
 
     // 80xx: cloth layout.
+
     /// <summary>The outline of a piece to be laid meets itself.</summary>
     LayOutlineCrosses = 8001,
 

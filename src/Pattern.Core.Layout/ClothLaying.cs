@@ -111,7 +111,8 @@ public static class ClothLaying
         void Found(double lengthMm, long moves) => progress?.Report(new LayProgress(lengthMm, boundMm, task.AreaMm2 / (lengthMm * task.WidthMm), (int)moves));
         var limit = new LayLimit(effort ?? LayEffort.Usual, Found, cancellation);
         Arrangement found = new LaySearch(task, (effort ?? LayEffort.Usual).Seed, boundMm, limit).Run();
-        return new ClothLay(cloth, Placed(pieces, task, found), found.LengthMm, boundMm, task.AreaMm2, spares, (int)limit.Moves);
+        // What counts as touching may gain a millionth of a millimetre here and there; no lay is shorter than the bound for it.
+        return new ClothLay(cloth, Placed(pieces, task, found), Math.Max(found.LengthMm, boundMm), boundMm, task.AreaMm2, spares, (int)limit.Moves);
     }
 
     private static LaidPiece[] Placed(IReadOnlyList<LayPiece> pieces, LayTask task, Arrangement found)

@@ -28,12 +28,14 @@ internal sealed class LayLimit
     {
         get
         {
-            _cancellation.ThrowIfCancellationRequested();
+            ThrowIfCancelled();
             return _moves >= _mostMoves || _clock?.Elapsed >= _time;
         }
     }
 
     internal long Moves => _moves;
+
+    internal void ThrowIfCancelled() => _cancellation.ThrowIfCancellationRequested();
 
     internal void Moved(int count = 1) => _moves += count;
 

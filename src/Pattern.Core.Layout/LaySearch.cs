@@ -56,7 +56,9 @@ internal sealed class LaySearch
     /// <summary>Returns the shortest arrangement that was found.</summary>
     internal Arrangement Run()
     {
+        _limit.ThrowIfCancelled();
         Arrangement best = LayStart.Lay(_task, _places);
+        _limit.ThrowIfCancelled();
         _limit.Found(best.LengthMm);
         double cut = FirstCut;
         int failures = 0;

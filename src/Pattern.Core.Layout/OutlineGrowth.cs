@@ -89,7 +89,7 @@ internal static class OutlineGrowth
         }
 
         var point = new Corner(b.X + (t * ux), b.Y + (t * uy), 0);
-        meeting = new Corner(point.X, point.Y, Math.Max(Math.Max(a.GrownMm, d.GrownMm), Math.Max(b.GrownMm, c.GrownMm)) + DistanceMm(point, b, c));
+        meeting = new Corner(point.X, point.Y, Math.Max(Math.Max(a.GrownMm, d.GrownMm), Math.Max(b.GrownMm, c.GrownMm)) + FromSideMm(point, b, c));
         return true;
     }
 
@@ -101,6 +101,18 @@ internal static class OutlineGrowth
         double dy = b.Y - a.Y;
         double length = Math.Sqrt((dx * dx) + (dy * dy));
         return length == 0 ? 0 : Math.Abs(Cross(a, b, point)) / length;
+    }
+
+    // From the side itself: beside a sharp corner the meeting point lies far beyond its end, and yet near its line.
+    private static double FromSideMm(in Corner point, in Corner a, in Corner b)
+    {
+        double dx = b.X - a.X;
+        double dy = b.Y - a.Y;
+        double squared = (dx * dx) + (dy * dy);
+        double t = squared == 0 ? 0 : Math.Max(0, Math.Min(1, (((point.X - a.X) * dx) + ((point.Y - a.Y) * dy)) / squared));
+        double awayX = point.X - a.X - (t * dx);
+        double awayY = point.Y - a.Y - (t * dy);
+        return Math.Sqrt((awayX * awayX) + (awayY * awayY));
     }
 
     private readonly struct Corner(double x, double y, double grownMm)

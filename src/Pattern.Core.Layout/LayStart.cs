@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 
@@ -7,7 +8,7 @@ namespace Pattern.Core.Layout;
 internal static class LayStart
 {
     // So many lines across the cloth are tried for one piece; where there are more, every second, every third and so on.
-    private const int MostLines = 80;
+    private const int MostLines = 400;
 
     // A gain below this is rounding.
     private const double SameMm = 1e-9;
@@ -73,7 +74,8 @@ internal static class LayStart
         }
 
         double[] within = [.. lines.Where(y => y >= places.MinY && y <= places.MaxY)];
-        int step = 1 + (within.Length / MostLines);
-        return within.Where((_, i) => i % step == 0);
+        double[] apart = [.. within.Where((y, i) => i == 0 || y > within[i - 1] + SameMm)];
+        int step = Math.Max(1, (apart.Length + MostLines - 1) / MostLines);
+        return apart.Where((_, i) => i % step == 0);
     }
 }

@@ -30,6 +30,7 @@ public static class ClothLaying
     /// <exception cref="ArgumentOutOfRangeException">There are more than 500 to lay.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     /// <example><code>
+    /// PieceSet pieces = SkirtPattern.From(SkirtBlock.For(body).Draft());
     /// ClothLay lay = pieces.LayOn(Cloth.Wide(Length.FromCentimeters(140)).Napped());
     /// Drawing sheet = lay.Draw();
     /// </code></example>

@@ -6,7 +6,7 @@ namespace Pattern.Core.Layout;
 /// <summary>How much each pair of copies overlaps, and how much that weighs in the search.</summary>
 internal sealed class Overlaps
 {
-    // What is in the way again and again weighs more and more, and less again when it no longer is: guided local search. The factors were tried out on the open test sets.
+    // What is in the way again and again weighs more and more, and less again when it no longer is: guided local search.
     private const double LeastGrowth = 1.1;
     private const double MostGrowth = 1.6;
     private const double Decay = 0.92;

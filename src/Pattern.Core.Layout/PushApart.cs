@@ -1,5 +1,3 @@
-using System;
-
 namespace Pattern.Core.Layout;
 
 /// <summary>Pushes overlapping copies apart, all together, each pair by half of its depth: resolves what needs many small moves at once.</summary>

@@ -11,7 +11,6 @@ using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
 using UnitsNet;
 using UnitsNet.Units;
-using Xunit;
 using Coordinate = NetTopologySuite.Geometries.Coordinate;
 using LinearRing = NetTopologySuite.Geometries.LinearRing;
 using Polygon = NetTopologySuite.Geometries.Polygon;

@@ -2,7 +2,6 @@ using System;
 using System.Globalization;
 using System.Linq;
 using UnitsNet.Units;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace Pattern.Core.Layout.Tests;

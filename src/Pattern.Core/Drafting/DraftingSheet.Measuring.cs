@@ -89,7 +89,7 @@ public sealed partial class DraftingSheet
         RequireDart(line, middle, intake, length, Doing);
         DartLegs legs = LegsOf(line, middle, Direction.Down, intake, Doing);
         Landmark end = Square(middle, Direction.Down, Doing, "Square down from {0}: {1}. Mark {2}.", length, apex, draws, LandmarkKind.DartApex);
-        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them. Join both to {2}.");
+        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them: {4} to either side. Join both to {2}.");
     }
 
     /// <summary>Draws a dart on a line that points at a landmark, such as the bust point.</summary>
@@ -109,7 +109,7 @@ public sealed partial class DraftingSheet
         Direction way = WayBetween(middle, toward, Doing);
         DartLegs legs = LegsOf(line, middle, way, intake, Doing);
         Landmark end = Lay(middle, way, length, apex, draws, Doing, LandmarkKind.DartApex, "From {0} toward {3} measure {1}. Mark {2}.", toward);
-        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them. Join both to {2}.");
+        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them: {4} to either side. Join both to {2}.");
     }
 
     private void RequireDart(DraftedLine line, in Landmark middle, WorkedLength intake, WorkedLength length, string doing)
@@ -145,7 +145,7 @@ public sealed partial class DraftingSheet
     {
         Landmark known = middle.As(LandmarkKind.DartMiddle);
         _landmarks[middle.Index] = known;
-        Record(template, middle, intake, apex, line);
+        Record(template, middle, intake, apex, line, intake.Half());
         return new DraftedDart(line, known, apex, legs);
     }
 

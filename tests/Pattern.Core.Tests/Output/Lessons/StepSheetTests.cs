@@ -63,7 +63,7 @@ public class StepSheetTests
     public void ToHtml_OfTheCheckValues_StatesTheHalfIntakesAndWhatTheDrawingMustMeasure()
     {
         XDocument page = Page(StepSheet.Of(Example));
-        string[] halves = [.. StepsOf(page).Select(Words).Where(words => words.Contains("half the intake", StringComparison.Ordinal))];
+        string[] halves = [.. StepsOf(page).Select(Words).Where(words => words.Contains("Mark the two tops of the dart", StringComparison.Ordinal))];
 
         Assert.Equal(2, halves.Length);
         Assert.Contains(halves, words => words.Contains("1/2 in", StringComparison.Ordinal));

@@ -7,6 +7,8 @@ namespace Pattern.Core.Pieces;
 /// <summary>Finds room for the label of a piece.</summary>
 internal static class LabelSearch
 {
+    // Wider and taller than what stands on it by this, so that rounding leaves the ends of lines on the label.
+    private const double HairMm = 1e-6;
     private const double TitleMm = 10;
     private const double LineMm = 5;
     private const double Leading = 1.35;
@@ -99,8 +101,8 @@ internal static class LabelSearch
             foreach (double factor in Shrinking)
             {
                 (double width, double height) = Size(title, lines, factor);
-                width += 2 * MarginMm;
-                height += 2 * MarginMm;
+                width += (2 * MarginMm) + HairMm;
+                height += (2 * MarginMm) + HairMm;
                 if (room.TryFind(piece.SeamLine, width, height, box.Centre, out BoundingBox place))
                 {
                     return Set(title, lines, factor, Inside(place), Direction.Right);
@@ -127,10 +129,10 @@ internal static class LabelSearch
                 width = Math.Max(width, TypeWidths.RegularMm(line, LineMm * factor));
             }
 
-            width += 2 * MarginMm;
+            width += (2 * MarginMm) + HairMm;
             double base1 = TypeWidths.Ascent * TitleMm * factor;
             double below = (TypeWidths.Ascent + TypeWidths.Descent) * TitleMm * factor;
-            double height = below + (words.Length * Leading * LineMm * factor) + (2 * MarginMm);
+            double height = below + (words.Length * Leading * LineMm * factor) + (2 * MarginMm) + HairMm;
             Direction? reading = room.TryFind(outline, width, height, near, out BoundingBox place) ? Direction.Right
                 : room.TryFind(outline, height, width, near, out place) ? Direction.Up
                 : null;

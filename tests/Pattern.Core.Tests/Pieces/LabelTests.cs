@@ -34,6 +34,27 @@ public class LabelTests
         }
     });
 
+    // A strip that is just as long as name and scale line: rounding must not push the end of the line out of the label.
+    [Fact]
+    public void Label_OfAnyStrip_HoldsItsScaleLine()
+    {
+        int held = 0;
+        for (int i = 0; i < 600; i++)
+        {
+            double at = 0.37 * i;
+            double wide = 22 + (i % 20);
+            double tall = 120 + (0.5 * i);
+            PatternPiece strip = PatternPiece.From(Quad((at, at + tall), (at + wide, at + tall), (at + wide, at), (at, at))).WithLabel(PieceLabel.For("a"));
+            if (strip.Label is { } label)
+            {
+                held++;
+                Assert.True(label.Bounds.Contains(label.ScaleCheck.Start) && label.Bounds.Contains(label.ScaleCheck.End), $"{i}: {label.Bounds}, {label.ScaleCheck}");
+            }
+        }
+
+        Assert.True(held > 100);
+    }
+
     [Fact]
     public void Label_WithoutRoom_IsAFindingAndNoException()
     {

@@ -8,6 +8,9 @@ public static class BuiltInMethods
     /// <summary>The plain fitted skirt. <see cref="SkirtBlock.For"/> says its settings by name.</summary>
     public static DraftingMethod Skirt { get; } = new SkirtMethod();
 
+    /// <summary>A sleeve that is set into an armhole. <see cref="SleeveBlock.For(Armhole, Measurement.BodyMeasurements)"/> says its settings by name.</summary>
+    public static DraftingMethod Sleeve { get; } = new SleeveMethod();
+
     /// <summary>All of them, by name.</summary>
-    public static IReadOnlyList<DraftingMethod> All { get; } = [Skirt];
+    public static IReadOnlyList<DraftingMethod> All { get; } = [Skirt, Sleeve];
 }

@@ -17,6 +17,7 @@ namespace Pattern.Core.Diagnostics;
 /// <item><description>40xx: the drafting sheet</description></item>
 /// <item><description>41xx: methods, settings and blocks</description></item>
 /// <item><description>42xx: skirts</description></item>
+/// <item><description>44xx: sleeves and the armholes that they are set into</description></item>
 /// <item><description>50xx: shaping laws and the figures of shaping tables</description></item>
 /// <item><description>51xx: the text of shaping tables</description></item>
 /// <item><description>60xx: pieces and their lines</description></item>
@@ -503,6 +504,20 @@ public enum DiagnosticCode
 
     /// <summary>A panel has no room at the hem.</summary>
     HemTooNarrow = 4210,
+
+    // 44xx: sleeves and the armholes that they are set into.
+
+    /// <summary>A text is no armhole.</summary>
+    ArmholeTextWrong = 4401,
+
+    /// <summary>The armhole of a panel lies beside neither its side seam nor its shoulder.</summary>
+    ArmholeBetweenOthers = 4402,
+
+    /// <summary>The armhole of a panel is as long as neither half of an armhole.</summary>
+    ArmholeOfOtherPanel = 4403,
+
+    /// <summary>A sleeve was to be drafted without an armhole.</summary>
+    ArmholeMissing = 4404,
 
     // 50xx: shaping laws and the figures of shaping tables.
 

@@ -191,6 +191,12 @@ internal static class MessageRegistry
         [DiagnosticCode.HemTooSteep] = (Severity.Error, "The hem of panel {0} would come in by {1} on the {2} from hip line to hem; allowed is half of that, {3}. Bring it in less, or make the skirt longer."),
         [DiagnosticCode.HemTooNarrow] = (Severity.Error, "The hem of panel {0} would be {1} wide; allowed is {2} or more. Bring side or centre back in less."),
 
+        // 44xx: sleeves and the armholes that they are set into.
+        [DiagnosticCode.ArmholeTextWrong] = (Severity.Error, "The text of an armhole has {1} in line {0}; expected was {2}. Take the text from a pattern file, or say the armhole by its panels."),
+        [DiagnosticCode.ArmholeBetweenOthers] = (Severity.Error, "The armhole of panel {0} lies between the edges {1} and {2}; one of them has to be its side or its shoulder. Name it so, or give the line from the side seam to the shoulder."),
+        [DiagnosticCode.ArmholeOfOtherPanel] = (Severity.Error, "The armhole of panel {0} measures {1}; that of this sleeve measures {2} in front and {3} behind. Take the armhole anew, from this panel."),
+        [DiagnosticCode.ArmholeMissing] = (Severity.Error, "The {0} needs an armhole, and has none. Begin with SleeveBlock.For and an armhole."),
+
         // 50xx: shaping laws and the figures of shaping tables.
         [DiagnosticCode.ShapingLawUnknown] = (Severity.Error, "The shaping law \"{0}\" is known here by its name only. Pass the law itself when drafting again, or use a table of rows."),
         [DiagnosticCode.ShapingTableEmpty] = (Severity.Error, "The shaping table \"{0}\" has no rows. Add at least one."),

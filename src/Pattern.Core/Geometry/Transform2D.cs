@@ -72,7 +72,7 @@ public readonly struct Transform2D : IEquatable<Transform2D>
     /// <param name="centre">The point that stays.</param>
     /// <param name="angle">Counter-clockwise is positive. Quarter turns are exact.</param>
     /// <exception cref="ArgumentOutOfRangeException">The angle is not finite.</exception>
-    internal static Transform2D Rotation(Point2D centre, Angle angle) => RotationRaw(centre, Direction.FromAngle(angle));
+    public static Transform2D Rotation(Point2D centre, Angle angle) => RotationRaw(centre, Direction.FromAngle(angle));
 
     /// <summary>Mirrors everything over a line, which stays where it is.</summary>
     /// <param name="line">The mirror line.</param>

@@ -37,6 +37,8 @@ public class DocumentationTests
             internal static CurvePath centre => block.Front.FindEdge(EdgeName.Centre).Closed();
 
             internal static LineSegment grain => block.Front.Grainline;
+
+            internal static Armhole armhole => Armhole.Of(side, side);
         }
         """;
 

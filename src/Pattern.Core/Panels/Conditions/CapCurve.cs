@@ -22,8 +22,8 @@ public sealed class CapCurve
 {
     // The crown stands within a tenth of the width of the middle, and the height between 0.18 and 0.38 of the armhole: beyond that it is no cap any more.
     private const double MostShift = 0.1;
-    private const double LeastHeight = 0.18;
-    private const double MostHeight = 0.38;
+    internal const double LeastHeight = 0.18;
+    internal const double MostHeight = 0.38;
 
     private static readonly Construction<(CapCurve Cap, double GivenMm), CapHalves> Across = Construction
         .Of<(CapCurve Cap, double GivenMm), CapHalves>("cap across its width", (asked, found) => asked.Cap.Halves(asked.GivenMm, found.Mm(1), found.Mm(2)))
@@ -45,8 +45,9 @@ public sealed class CapCurve
     private readonly double _backMm;
     private readonly CapBend _frontBend;
     private readonly CapBend _backBend;
+    private readonly (double LengthMm, double LowerMm)? _seams;
 
-    private CapCurve(double frontArmholeMm, double backArmholeMm, double frontMm, double backMm, CapBend frontBend, CapBend backBend)
+    private CapCurve(double frontArmholeMm, double backArmholeMm, double frontMm, double backMm, CapBend frontBend, CapBend backBend, (double LengthMm, double LowerMm)? seams)
     {
         _frontArmholeMm = frontArmholeMm;
         _backArmholeMm = backArmholeMm;
@@ -54,6 +55,7 @@ public sealed class CapCurve
         _backMm = backMm;
         _frontBend = frontBend;
         _backBend = backBend;
+        _seams = seams;
     }
 
     /// <summary>How long the front half is: the front armhole and its ease.</summary>
@@ -71,7 +73,7 @@ public sealed class CapCurve
     {
         double front = Guard.Millimetres(frontArmhole, 20, 1000, nameof(frontArmhole));
         double back = Guard.Millimetres(backArmhole, 20, 1000, nameof(backArmhole));
-        return new CapCurve(front, back, front, back, CapBend.Front, CapBend.Back);
+        return new CapCurve(front, back, front, back, CapBend.Front, CapBend.Back, null);
     }
 
     /// <summary>The same cap, longer than the armhole by what is eased in.</summary>
@@ -84,14 +86,29 @@ public sealed class CapCurve
         _frontArmholeMm + Guard.Millimetres(front, -100, 100, nameof(front)),
         _backArmholeMm + Guard.Millimetres(back, -100, 100, nameof(back)),
         _frontBend,
-        _backBend);
+        _backBend,
+        _seams);
 
     /// <summary>The same cap, bent otherwise.</summary>
     /// <param name="front">Default <see cref="CapBend.Front"/>.</param>
     /// <param name="back">Default <see cref="CapBend.Back"/>.</param>
     [Pure]
     public CapCurve WithBend(CapBend front, CapBend back)
-        => new(_frontArmholeMm, _backArmholeMm, _frontMm, _backMm, Guard.NotNull(front, nameof(front)), Guard.NotNull(back, nameof(back)));
+        => new(_frontArmholeMm, _backArmholeMm, _frontMm, _backMm, Guard.NotNull(front, nameof(front)), Guard.NotNull(back, nameof(back)), _seams);
+
+    /// <summary>The same cap, square to the seams under the arm: where they come in toward the lower edge it rises from the underarm points by as much as they lean, and is one line without a corner once they are sewn.</summary>
+    /// <remarks>The seams are straight and come in by as much on either side; a lower edge that is wider than the cap counts as one that is as wide. The rise of the bend comes on top.</remarks>
+    /// <param name="length">From the crown down to the lower edge, 20 to 2,000 mm.</param>
+    /// <param name="lower">How wide the lower edge is, 10 to 2,000 mm.</param>
+    [Pure]
+    public CapCurve SquareToSeams(Length length, Length lower) => new(
+        _frontArmholeMm,
+        _backArmholeMm,
+        _frontMm,
+        _backMm,
+        _frontBend,
+        _backBend,
+        (Guard.Millimetres(length, 20, 2000, nameof(length)), Guard.Millimetres(lower, 10, 2000, nameof(lower))));
 
     /// <summary>Draws the cap of a given width: its height is found.</summary>
     /// <param name="width">From underarm point to underarm point, 40 to 2,000 mm.</param>
@@ -139,16 +156,26 @@ public sealed class CapCurve
     private CapHalves Halves(double widthMm, double heightMm, double shiftMm)
     {
         double crown = (widthMm / 2) + shiftMm;
-        CubicBezier Half(CapBend bend, double halfMm) => CubicBezier.FromHandles(
-            Point2D.Origin,
-            Direction.FromRadians(bend.RiseRad),
-            bend.UnderarmShare * halfMm,
-            new Point2D(halfMm, heightMm),
-            Direction.Right,
-            bend.CrownShare * halfMm);
-        CubicBezier front = Half(_frontBend, widthMm - crown);
+        double leanRad = LeanRad(widthMm, heightMm);
+        CubicBezier front = Half(_frontBend, widthMm - crown, heightMm, leanRad);
         return new CapHalves(
-            Half(_backBend, crown),
+            Half(_backBend, crown, heightMm, leanRad),
             new CubicBezier(widthMm - front.X3, front.Y3, widthMm - front.X2, front.Y2, widthMm - front.X1, front.Y1, widthMm, 0));
     }
+
+    private double LeanRad(double widthMm, double heightMm)
+    {
+        // Seams shorter than this are none; the limits of the height keep what is drawn away from it.
+        const double LeastSeamMm = 10;
+        return _seams is { } seams ? Math.Atan2(Math.Max(0, (widthMm - seams.LowerMm) / 2), Math.Max(LeastSeamMm, seams.LengthMm - heightMm)) : 0;
+    }
+
+    /// <summary>One half, its underarm point at the origin and its crown to the right.</summary>
+    internal static CubicBezier Half(CapBend bend, double halfMm, double heightMm, double leanRad) => CubicBezier.FromHandles(
+        Point2D.Origin,
+        Direction.FromRadians(bend.RiseRad + leanRad),
+        bend.UnderarmShare * halfMm,
+        new Point2D(halfMm, heightMm),
+        Direction.Right,
+        bend.CrownShare * halfMm);
 }

@@ -1,0 +1,14 @@
+namespace Pattern.Core.Blocks;
+
+/// <summary>How a sleeve follows the bend of the arm.</summary>
+internal enum ElbowShaping
+{
+    /// <summary>Not at all: both underarm seams are straight.</summary>
+    Straight,
+
+    /// <summary>Bent forward; what the back seam is longer by is eased in at the elbow.</summary>
+    Eased,
+
+    /// <summary>Bent forward; what the back seam is longer by is a dart at the elbow.</summary>
+    Dart,
+}

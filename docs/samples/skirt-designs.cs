@@ -49,6 +49,10 @@ string[] known = ["--design", "--waist", "--hip", "--length", "--unit", "--out"]
     ("full-circle", block => block.FullCircle()),
     ("wrap", block => block.Wrap()),
     ("a-line-with-yoke", block => block.ALine().HipYoke()),
+    ("lowered-waist", block => block.LoweredWaist()),
+    ("contour-band", block => block.ContourBand()),
+    ("faced-waist", block => block.FacedWaist()),
+    ("pencil-with-contour-band", block => block.Pencil().ContourBand()),
     ("gathered-yoke", block => block.HipYoke(fullness: Ratio.FromPercent(175))),
 ];
 

@@ -172,6 +172,9 @@ public enum DiagnosticCode
     /// <summary>Checks of a drawn block failed.</summary>
     ChecksFailed = 2012,
 
+    /// <summary>An edge was to be moved in, or to have a strip beside it, where there is no room for that.</summary>
+    StripWithoutRoom = 2013,
+
     // 21xx: darts, cuts and what is closed flat.
 
     /// <summary>A panel was asked for a dart that it does not have.</summary>

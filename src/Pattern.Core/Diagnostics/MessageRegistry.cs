@@ -67,6 +67,7 @@ internal static class MessageRegistry
         [DiagnosticCode.PanelNotRigid] = (Severity.Error, "Panel {0} cannot be stretched or scaled. Move, turn or mirror it; to change its size, draft again."),
         [DiagnosticCode.PanelMissing] = (Severity.Error, "There is no panel {0} among {1}. Ask for one of these."),
         [DiagnosticCode.ChecksFailed] = (Severity.Error, "{0} of {1} checks failed: {2}. Look at the drawing and change the measurements or options; do not cut it."),
+        [DiagnosticCode.StripWithoutRoom] = (Severity.Error, "Panel {0} has no room beside its edge {1} for a strip {2} deep: the edges on either side have {3} free of darts and bends. Make it less deep."),
 
         // 21xx: darts, cuts and what is closed flat.
         [DiagnosticCode.DartNotOnEdge] = (Severity.Error, "There is no {0} on panel {1}; that edge has {2} darts. Ask for one of these, counted from 1."),

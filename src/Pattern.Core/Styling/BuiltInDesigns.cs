@@ -36,6 +36,15 @@ public static class BuiltInDesigns
     /// <summary>Equal gores, the waist shaped in their seams.</summary>
     public static BlockDesign Gores { get; } = new GoresDesign();
 
+    /// <summary>The waist lowered along the panels, its darts carried on.</summary>
+    public static BlockDesign LoweredWaist { get; } = new LoweredWaistDesign();
+
+    /// <summary>A curved band cut off the top, its darts closed.</summary>
+    public static BlockDesign ContourBand { get; } = new ContourBandDesign();
+
+    /// <summary>A waist without a band, faced.</summary>
+    public static BlockDesign FacedWaist { get; } = new FacedWaistDesign();
+
     /// <summary>All of them, in the order of the guide.</summary>
-    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, HipYoke, KnifePleats, BoxPleats, Tiers, Circle, Wrap];
+    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, HipYoke, KnifePleats, BoxPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist];
 }

@@ -10,7 +10,7 @@ namespace Pattern.Core.Styling;
 /// Block skirt = SkirtBlock.For(body).Draft().ALine(sideFlare: Tape.Inches("2"));
 /// skirt.Report.ThrowIfFailed();
 /// </code></example>
-public static class SkirtStyling
+public static partial class SkirtStyling
 {
     /// <summary>Makes an A-line: waist darts closed into flare, side seams swung out, the hem level.</summary>
     /// <remarks>Waist and side seams keep their lengths. A dart of intake w and length l opens a hem L below the waist by 2 (L - l) sin(a / 2), with sin(a / 2) = w / 2l.</remarks>

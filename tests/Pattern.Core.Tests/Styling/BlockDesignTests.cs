@@ -125,8 +125,10 @@ public class BlockDesignTests
         string[] lines = Skirt.ALine().SeamsToCsv().TrimEnd('\n').Split('\n');
 
         Assert.Equal("seam,panel_a,edge_a,length_a_mm,panel_b,edge_b,length_b_mm,ease_mm,ok", lines[0]);
-        Assert.StartsWith("side seam,back,side,", Assert.Single(lines.Skip(1)), StringComparison.Ordinal);
+        Assert.StartsWith("side seam,back,side,", lines[1], StringComparison.Ordinal);
+        Assert.Matches("^centre back seam,back,centre,([0-9.]+),back,centre,\\1,0.000000,true$", lines[2]);
         Assert.EndsWith(",0.000000,true", lines[1], StringComparison.Ordinal);
+        Assert.Equal(3, lines.Length);
     }
 
     [Fact]

@@ -40,6 +40,9 @@ public class EveryDesignTests
         ["wrapped a-line"] = block => block.ALine().Wrap(),
     };
 
+    // A slit and the free edge of a vent are hemmed.
+    private static readonly string[] OpenEdges = ["slit", "vent edge"];
+
     public static TheoryData<string> Names => new(Designs.Keys);
 
     [Theory]
@@ -103,6 +106,25 @@ public class EveryDesignTests
         Assert.Contains("data-edge=\"waist\"", skirt.Draw().ToSvg(), StringComparison.Ordinal);
         Assert.Equal(skirt.Seams.Seams.Count + 1, skirt.SeamsToCsv().TrimEnd('\n').Split('\n').Length);
         Assert.All(skirt.SeamsToCsv().TrimEnd('\n').Split('\n').Skip(1), row => Assert.EndsWith(",true", row, StringComparison.Ordinal));
+    }
+
+    // What is sewn of an edge adds up to the edge: no row is missing, and none says cloth twice. Seam edges are those that are neither hem nor opening nor lie on the fold.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Seams_OfADesign_AddUpToEveryEdgeThatIsSewn(string name)
+    {
+        Block skirt = Designs[name](SkirtBlock.For(Bodies.Example).Draft());
+        foreach (Panel panel in skirt.Panels)
+        {
+            foreach (PanelEdge edge in panel.Edges.Where(edge => edge.Role is EdgeRole.Seam or EdgeRole.Centre))
+            {
+                var place = Pattern.Core.Panels.EdgeOf.Panel(panel.Name, edge.Name);
+                double sewn = skirt.Seams.Seams.Sum(seam => (seam.First == place ? seam.Walk([.. skirt.Panels]).Whole.FirstLength.Millimeters : 0)
+                    + (seam.Second == place && !seam.IsToMirrorImage ? seam.Walk([.. skirt.Panels]).Whole.SecondLength.Millimeters : 0));
+                bool isOpen = OpenEdges.Contains(edge.Name.Text) || (edge.Role == EdgeRole.Centre && (panel.Name.Text.StartsWith("front", StringComparison.Ordinal) || panel.Name.Text.Contains("tier", StringComparison.Ordinal) || name.StartsWith("wrap", StringComparison.Ordinal)));
+                Assert.Equal(isOpen ? 0 : Sewn.LengthMm(edge), sewn, 0.02);
+            }
+        }
     }
 
     [Theory]

@@ -19,7 +19,15 @@ internal static class SeamJson
         json.End(']').Name("first");
         Write(json, seam.First, seam.FirstFrom, seam.FirstTo);
         json.Name("second");
-        Write(json, seam.Second, seam.SecondFrom, seam.SecondTo);
+        if (seam.IsToMirrorImage)
+        {
+            json.Null();
+        }
+        else
+        {
+            Write(json, seam.Second, seam.SecondFrom, seam.SecondTo);
+        }
+
         json.Name("run").Text(JsonWords.Runs.WordOf(seam.Run));
         json.Name("ease").Number(seam.EaseMm);
         json.Name("easeSpan");
@@ -44,10 +52,11 @@ internal static class SeamJson
     {
         JsonObject said = value.Object("name", "stretches", "first", "second", "run", "ease", "easeSpan");
         (EdgeOf First, SeamMark From, SeamMark To) first = Edge(said["first"]);
-        (EdgeOf Second, SeamMark From, SeamMark To) second = Edge(said["second"]);
+        bool isToMirrorImage = said["second"].IsNull;
+        (EdgeOf Second, SeamMark From, SeamMark To) second = isToMirrorImage ? first : Edge(said["second"]);
         string name = said["name"].Text();
         string[] stretches = said["stretches"].List(stretch => stretch.Name(text => Guard.Name(text, "stretch")));
-        Seam plain = said["second"].Make(() => Seam.Between(first.First, second.Second));
+        Seam plain = said["second"].Make(() => isToMirrorImage ? Seam.ToMirrorImage(first.First) : Seam.Between(first.First, second.Second));
         var seam = new Saying<Seam>(said["name"].Make(() => plain.Named(name, stretches))
             .OverFirst(first.From, first.To)
             .OverSecond(second.From, second.To)

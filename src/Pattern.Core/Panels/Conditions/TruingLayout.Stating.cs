@@ -221,6 +221,12 @@ internal sealed partial class TruingLayout
     {
         Find(seam.First);
         Find(seam.Second);
+        if (seam.IsToMirrorImage)
+        {
+            // What is done to a half is done to its mirror image.
+            return;
+        }
+
         SeamWalk walk = seam.Walk(_panels);
         if (!walk.NotchesPair)
         {

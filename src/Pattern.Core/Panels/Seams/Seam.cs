@@ -23,7 +23,7 @@ public sealed partial class Seam
     {
         First = first;
         Second = second;
-        Place = first + " to " + second;
+        Place = first + " to " + (first == second ? "its mirror image" : second.ToString());
         Name = Place;
         _stretchNames = [];
         Names = new SeamNames(Name, _stretchNames);
@@ -69,6 +69,9 @@ public sealed partial class Seam
     /// <summary>The names of the stretches between notches, in the order of the first edge; none where the stretches are called after their notches.</summary>
     public IReadOnlyList<string> StretchNames => _stretchNames;
 
+    /// <summary>Whether an edge is sewn to its own mirror image.</summary>
+    public bool IsToMirrorImage => First == Second;
+
     /// <summary>Both edges.</summary>
     internal string Place { get; }
 
@@ -91,10 +94,15 @@ public sealed partial class Seam
     internal SeamMark SecondTo { get; private init; }
 
     /// <summary>Says which two edges are sewn to each other; they may be on the same panel.</summary>
-    /// <exception cref="ArgumentException">Both are the same edge.</exception>
+    /// <exception cref="ArgumentException">Both are the same edge: <see cref="ToMirrorImage"/> says that it is sewn to that of the other half.</exception>
     public static Seam Between(EdgeOf first, EdgeOf second) => first != second
         ? new Seam(first, second)
         : throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.SeamOntoItself, first), nameof(second));
+
+    /// <summary>Says that an edge is sewn to its own mirror image, as at the centre back of a skirt of which one half is drawn.</summary>
+    /// <remarks>Both halves are cut from one drawing, so such a seam fits whatever is done to the panel. It stands in the plan so that the plan names every seam there is to sew.</remarks>
+    /// <param name="edge">The edge as it is drawn.</param>
+    public static Seam ToMirrorImage(EdgeOf edge) => new(edge, edge);
 
     /// <summary>Names the seam.</summary>
     /// <param name="name">What it is called in reports, such as <c>side seam</c>.</param>
@@ -126,11 +134,13 @@ public sealed partial class Seam
 
     /// <summary>Sews only a part of the first edge, as of a waistband that more than one panel is sewn to.</summary>
     [Pure]
-    public Seam OverFirst(SeamMark from, SeamMark to) => new(this, OwnName, _stretchNames) { FirstFrom = from, FirstTo = to };
+    public Seam OverFirst(SeamMark from, SeamMark to) => IsToMirrorImage
+        ? new(this, OwnName, _stretchNames) { FirstFrom = from, FirstTo = to, SecondFrom = from, SecondTo = to }
+        : new(this, OwnName, _stretchNames) { FirstFrom = from, FirstTo = to };
 
     /// <summary>Sews only a part of the second edge, as of a waistband that more than one panel is sewn to.</summary>
     [Pure]
-    public Seam OverSecond(SeamMark from, SeamMark to) => new(this, OwnName, _stretchNames) { SecondFrom = from, SecondTo = to };
+    public Seam OverSecond(SeamMark from, SeamMark to) => IsToMirrorImage ? OverFirst(from, to) : new(this, OwnName, _stretchNames) { SecondFrom = from, SecondTo = to };
 
     /// <summary>The same seam told from the other edge: the second comes first, and the ease changes its sign.</summary>
     [Pure]
@@ -157,7 +167,7 @@ public sealed partial class Seam
     internal Seam WithEaseBetween(Length ease, SeamMark from, SeamMark to, bool onFirst)
         => new(this, OwnName, _stretchNames) { EaseMm = Guard.Millimetres(ease, nameof(ease)), EaseSpan = (from, to, onFirst) };
 
-    internal Seam With(EdgeOf old, EdgeOf now) => new(Between(First == old ? now : First, Second == old ? now : Second), OwnName, _stretchNames)
+    internal Seam With(EdgeOf old, EdgeOf now) => new(IsToMirrorImage ? ToMirrorImage(now) : Between(First == old ? now : First, Second == old ? now : Second), OwnName, _stretchNames)
     {
         Run = Run,
         EaseMm = EaseMm,

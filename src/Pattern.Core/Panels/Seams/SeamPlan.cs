@@ -68,7 +68,10 @@ public sealed partial class SeamPlan
             if (sewn is not null && walk is not null)
             {
                 CheckSewnOnce(list, seam, seam.First, walk.First, sewn);
-                CheckSewnOnce(list, seam, seam.Second, walk.Second, sewn);
+                if (!seam.IsToMirrorImage)
+                {
+                    CheckSewnOnce(list, seam, seam.Second, walk.Second, sewn);
+                }
             }
         }
     }
@@ -106,6 +109,12 @@ public sealed partial class SeamPlan
         {
             list.Count(seam.Name + " marks on the edges", seam.Where, 0, 1);
             return null;
+        }
+
+        if (seam.IsToMirrorImage && seam.EaseMm == 0)
+        {
+            // Cut from one drawing, both halves agree whatever they are.
+            return walk;
         }
 
         list.Count(seam.Names.Notches, seam.Where, walk.SecondNotchCount, walk.FirstNotchCount);

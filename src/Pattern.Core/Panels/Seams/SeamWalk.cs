@@ -125,7 +125,7 @@ public sealed partial class SeamWalk
     /// <summary>The walk, or null where an edge does not have the marks that the seam runs between.</summary>
     internal static SeamWalk? Make(Seam seam, Panel first, PanelEdge firstEdge, Panel second, PanelEdge secondEdge)
     {
-        bool opposite = seam.Run switch
+        bool opposite = !seam.IsToMirrorImage && seam.Run switch
         {
             SeamRun.SameWay => false,
             SeamRun.Opposite => true,

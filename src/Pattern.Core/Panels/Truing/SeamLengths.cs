@@ -37,7 +37,8 @@ internal sealed class SeamLengths
 
     internal TruingResult True(Panel[] panels)
     {
-        if (!Share())
+        // What is done to a half is done to its mirror image.
+        if (_seam.IsToMirrorImage || !Share())
         {
             return new TruingResult((Panel[])panels.Clone(), [], []);
         }

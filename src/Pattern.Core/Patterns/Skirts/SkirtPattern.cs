@@ -8,6 +8,7 @@ using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
+using Pattern.Core.Styling;
 using UnitsNet;
 
 namespace Pattern.Core.Patterns;
@@ -91,7 +92,9 @@ public static class SkirtPattern
             piece = block.FindFolds(panel.Name).Aggregate(piece, (one, fold) => one.WithInternalLine(fold.Name.Text, InternalLineKind.Fold, fold.Path));
             int count = block.TimesOf(panel.Name);
             count = piece.FoldLine is null ? count : count / 2;
-            pieces.Add(zip.WithStop(piece).Cut(count, ClothName.Main));
+            bool isBand = ContourBandDesign.IsBand(panel);
+            piece = zip.WithStop(piece).Cut(isBand ? 2 * count : count, ClothName.Main);
+            pieces.Add(isBand || FacedWaistDesign.IsFacing(panel) ? piece.Cut(count, ClothName.Interfacing) : piece);
             facings.AddRange(faced.Select(hem => piece.FacingOf(hem, options.HemFacingDepth).Cut(count, ClothName.Main)));
         }
 
@@ -122,7 +125,7 @@ public static class SkirtPattern
         for (int i = 0; i < count; i++)
         {
             PanelEdge edge = panel.Edges[i];
-            bool isFold = IsOnFold(panel, edge, zip) && block.TimesOf(panel.Name) % 2 == 0;
+            bool isFold = IsOnFold(panel, edge, block, zip);
             if (edge.Role == EdgeRole.Hem)
             {
                 piece = piece.WithAllowance(edge.Name, options.HemOf(edge));
@@ -137,7 +140,7 @@ public static class SkirtPattern
             }
 
             PanelEdge next = panel.Edges[(i + 1) % count];
-            bool isNextFold = IsOnFold(panel, next, zip) && block.TimesOf(panel.Name) % 2 == 0;
+            bool isNextFold = IsOnFold(panel, next, block, zip);
             if (isFold || isNextFold)
             {
                 continue;
@@ -167,7 +170,9 @@ public static class SkirtPattern
         [.. panel.Edges.Select(edge => Array.IndexOf(faced, edge.Name) < 0 ? edge : new PanelEdge(edge.Name, EdgeRole.Seam, edge.StretchesRaw[0]))],
         panel.Features);
 
-    private static bool IsOnFold(Panel panel, PanelEdge edge, SkirtZip zip) => edge.Role == EdgeRole.Centre && !zip.Takes(panel, edge) && edge.StretchesRaw is [{ SegmentsRaw: [{ Kind: PathSegmentKind.Line }] }];
+    // What the seam plan sews to its mirror image is a seam, and lies on no fold.
+    private static bool IsOnFold(Panel panel, PanelEdge edge, Block block, SkirtZip zip) => edge.Role == EdgeRole.Centre && !zip.Takes(panel, edge)
+        && block.TimesOf(panel.Name) % 2 == 0 && SkirtStock.IsStraight(edge) && !block.Seams.SeamsOf(EdgeOf.Panel(panel.Name, edge.Name)).Any();
 
     private static string FiguresOf(double mm, Block block)
     {

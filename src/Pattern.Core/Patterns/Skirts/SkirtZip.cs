@@ -38,7 +38,7 @@ internal sealed class SkirtZip
         }
 
         Panel[] backs = [.. block.Panels
-            .Where(panel => panel.Name.Text.StartsWith(PanelName.Back.Text, StringComparison.Ordinal) && panel.Edges.Any(edge => edge.Role == EdgeRole.Centre))
+            .Where(panel => panel.Name.Text.StartsWith(PanelName.Back.Text, StringComparison.Ordinal) && !FacedWaistDesign.IsFacing(panel) && panel.Edges.Any(edge => edge.Role == EdgeRole.Centre))
             .OrderByDescending(panel => CentreOf(panel).End.YMm)];
         double above = 0;
         foreach (Panel panel in backs)

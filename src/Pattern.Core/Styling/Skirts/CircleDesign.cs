@@ -26,6 +26,7 @@ internal sealed class CircleDesign() : BlockDesign("circle", "1", Part, Smaller)
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
+        SkirtTops.RefuseLowered(work);
         double part = work.Take(Part).DecimalFractions;
         WorkedLength smaller = work.Take(Smaller);
         double girth = 2 * Math.PI * part;
@@ -50,7 +51,8 @@ internal sealed class CircleDesign() : BlockDesign("circle", "1", Part, Smaller)
             }
         }
 
-        work.Sew(SeamPlan.Of(Seam.Between(EdgeOf.Panel(PanelName.Back, Side), EdgeOf.Panel(PanelName.Front, Side)).Named("side seam", "waist to hip", "hip to hem")));
+        SeamPlan plan = SeamPlan.Of(Seam.Between(EdgeOf.Panel(PanelName.Back, Side), EdgeOf.Panel(PanelName.Front, Side)).Named("side seam", "waist to hip", "hip to hem"), SkirtSeams.CentreBack);
+        work.Sew(part <= 1 ? plan : plan.With(Seam.ToMirrorImage(EdgeOf.Panel(PanelName.Front, EdgeName.Centre)).Named("centre front seam")));
         Tell(work, stock, part, girth, smaller);
         Promise(work, stock, girth);
     }

@@ -31,6 +31,7 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
+        SkirtTops.RefuseLowered(work);
         int count = work.Take(Count);
         WorkedLength flare = work.Take(Flare);
         double hip = stock.Levels.UpperHipMm;

@@ -57,6 +57,7 @@ internal sealed class HipYokeDesign() : BlockDesign("yoke", "1", Depth, Fullness
             Panels.Seam.Between(EdgeOf.Panel(YokeOf(PanelName.Back), EdgeName.SideSeam), EdgeOf.Panel(YokeOf(PanelName.Front), EdgeName.SideSeam)).Named("yoke side seam"),
             .. seams,
             Panels.Seam.Between(EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam), EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam)).Named("side seam", "yoke to hip", "hip to hem"),
+            .. work.Seams.SeamsOf(EdgeOf.Panel(PanelName.Back, EdgeName.Centre)).SelectMany(seam => new[] { Panels.Seam.ToMirrorImage(EdgeOf.Panel(YokeOf(PanelName.Back), EdgeName.Centre)).Named("yoke " + seam.Name), seam }),
         ]));
         Promise(work, stock, depth.ValueMm, fullness, added);
     }

@@ -149,6 +149,9 @@ internal sealed class PencilDesign() : BlockDesign("pencil", "1", In, Straight, 
         work.Replace(changed);
         if (opening != Slit)
         {
+            // A vent lies one half over the other, and is sewn through both along its top; a kick pleat is sewn along its edge as well.
+            string[] sewn = opening == Vent ? [" top"] : [" edge", " top"];
+            work.Sew(sewn.Aggregate(work.Seams, (plan, part) => plan.With(Seam.ToMirrorImage(EdgeOf.Panel(PanelName.Back, EdgeName.Of(opening + part))).Named(opening + part))));
             CurvePath fold = CurvePath.FromLine(new LineSegment(centre.Start, top));
             work.Show("centre back fold", fold);
             work.CutAs(changed, ("centre back fold", fold));

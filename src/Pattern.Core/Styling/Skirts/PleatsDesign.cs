@@ -31,6 +31,7 @@ internal sealed class PleatsDesign : BlockDesign
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
+        SkirtTops.RefuseLowered(work);
         Panel[] quarters = SkirtStock.StraightQuarters(work);
         if (quarters.Any(quarter => quarter.FindEdge(EdgeName.Hem).StretchesRaw[0].SegmentsRaw is not [{ Kind: PathSegmentKind.Line }] || SkirtStock.TopOf(quarter).Name != EdgeName.Waist))
         {
@@ -57,7 +58,7 @@ internal sealed class PleatsDesign : BlockDesign
             sewn.Add(pleated);
         }
 
-        work.Sew(SeamPlan.Of(Seam.Between(EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam), EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam)).Named("side seam", "waist to hip", "hip to hem")));
+        work.Sew(SeamPlan.Of(Seam.Between(EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam), EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam)).Named("side seam", "waist to hip", "hip to hem"), SkirtSeams.CentreBack));
         SkirtStock.KeepLines(work);
         Tell(work, stock, girth, 4 * inQuarter, visible, depth, lapping);
         Promise(work, stock, girth, 4 * inQuarter, depth, sewn);

@@ -2,6 +2,7 @@ using System;
 using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Drafting;
+using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -12,10 +13,14 @@ internal sealed class SkirtStock
 {
     private readonly SkirtDraft _hand;
 
-    private SkirtStock(SkirtDraft hand) => _hand = hand;
+    private SkirtStock(SkirtDraft hand, double waistMm)
+    {
+        _hand = hand;
+        WaistMm = waistMm;
+    }
 
-    /// <summary>What the closed waist measures all around.</summary>
-    internal double WaistMm => _hand.WaistTargetMm;
+    /// <summary>What the closed waist measures all around: that of the body with its ease, or of the level that it was lowered to.</summary>
+    internal double WaistMm { get; }
 
     /// <summary>What the hip measures all around, ease included.</summary>
     internal double HipMm => _hand.HipTargetMm;
@@ -29,9 +34,20 @@ internal sealed class SkirtStock
 
     /// <summary>Reads the block.</summary>
     /// <exception cref="Diagnostics.ConstructionException">It is no skirt.</exception>
-    internal static SkirtStock Of(DesignDraft work) => work.Source.Record.Own is SkirtDraft hand
-        ? new SkirtStock(hand)
-        : throw work.Refusal("It is a design of a skirt. Draft a skirt block with this library, and begin with that.");
+    internal static SkirtStock Of(DesignDraft work)
+    {
+        SkirtDraft hand = work.Source.Record.Own as SkirtDraft
+            ?? throw work.Refusal("It is a design of a skirt. Draft a skirt block with this library, and begin with that.");
+        if (SkirtTops.IsFinished(work.Source))
+        {
+            throw work.Refusal("Its waist is finished with a band or a facing cut to the shape of the skirt. Make this design first, and finish the waist then.");
+        }
+
+        double waistMm = SkirtTops.IsLowered(work.Source)
+            ? work.Source.Panels.Where(panel => panel.TryFindEdge(EdgeName.Waist, out _)).Sum(panel => work.Source.TimesOf(panel.Name) * panel.FindEdge(EdgeName.Waist).SewnLengthMm())
+            : hand.WaistTargetMm;
+        return new SkirtStock(hand, waistMm);
+    }
 
     /// <summary>The usual figure, round on the body's tape.</summary>
     internal double Usually(double inches, double centimetres) => IsMetric ? centimetres * 10 : inches * 25.4;
@@ -56,6 +72,9 @@ internal sealed class SkirtStock
         int centre = panel.IndexOf(EdgeName.Centre);
         return panel.EdgesRaw[(centre + 1) % panel.EdgesRaw.Length];
     }
+
+    /// <summary>Whether an edge is one straight line, and so can lie on the fold.</summary>
+    internal static bool IsStraight(PanelEdge edge) => edge.StretchesRaw is [{ SegmentsRaw: [{ Kind: PathSegmentKind.Line }] }];
 
     /// <summary>Shows the levels and the frame of the block further on, for a design that leaves the centres where they are.</summary>
     internal static void KeepLines(DesignDraft work)

@@ -60,6 +60,7 @@ internal sealed class TiersDesign() : BlockDesign("tiers", "1", Count, Fullness,
         }
 
         seams.Insert(0, Seam.Between(EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam), EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam)).Named("side seam"));
+        seams.Insert(1, SkirtSeams.CentreBack);
         for (int i = 0; i < depths.Length; i++)
         {
             seams.Add(Seam.Between(EdgeOf.Panel(names[0][i], EdgeName.SideSeam), EdgeOf.Panel(names[1][i], EdgeName.SideSeam)).Named(FormattableString.Invariant($"side seam of tier {i + 2}")));

@@ -42,6 +42,12 @@ internal sealed class WrapDesign() : BlockDesign("wrap", "1", Overlap)
 
         Panel wrapped = Wrapped(front, lapMm);
         work.Replace(wrapped);
+        if (SkirtStock.IsStraight(work.FindPanel(PanelName.Back).FindEdge(EdgeName.Centre)))
+        {
+            // Without a zip it lies on the fold.
+            work.Sew(work.Seams.Without(SkirtSeams.CentreBack.First));
+        }
+
         Tell(work, overlap, lapMm);
         SkirtStock.KeepLines(work);
         Promise(work, stock, quarters, lapMm);

@@ -19,29 +19,14 @@ internal sealed class YokeCut
     {
         _quarter = quarter;
         _depthMm = depthMm;
-        PanelEdge waist = SkirtStock.TopOf(quarter);
         _side = quarter.FindEdge(EdgeName.SideSeam).StretchesRaw[0];
         _centre = quarter.FindEdge(EdgeName.Centre).StretchesRaw[0];
-
-        // What lies beyond the last dart, with all darts closed.
-        Transform2D closing = waist.Darts.Aggregate(Transform2D.Identity, (turn, dart) => dart.Closing().Then(turn));
-        CurvePath closedWaist = waist.Closed();
-        CurvePath closedSide = _side.SubPathMm(0, depthMm).Transformed(closing);
-        CurvePath closedCentre = _centre.SubPathMm(_centre.LengthMm - depthMm, _centre.LengthMm);
-        _start = closedCentre.Start;
-        _leaving = closedCentre.StartDirection.TurnedRad(closedCentre.EndDirection.TurnRadTo(closedWaist.StartDirection));
-        Direction arriving = closedSide.EndDirection.TurnedRad(closedSide.StartDirection.TurnRadTo(closedWaist.EndDirection));
-        CubicBezier line = CubicBezier.InOneSweep(_start, _leaving, closedSide.End, arriving);
-        LineMm = line.LengthMm();
-        LeftOverMm = Math.Max(0, _start.DistanceMm(_side.PointAtMm(depthMm)) - _start.DistanceMm(closedSide.End));
-        PanelEdge[] edges =
-        [
-            new PanelEdge(EdgeName.Waist, EdgeRole.Opening, closedWaist),
-            new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, closedSide),
-            new PanelEdge(HipYokeDesign.Seam, EdgeRole.Seam, CurvePath.FromCubic(line.Reversed())),
-            new PanelEdge(EdgeName.Centre, EdgeRole.Centre, closedCentre),
-        ];
-        Yoke = PanelBuilder.Finish(HipYokeDesign.YokeOf(quarter.Name), edges, edges.SelectMany(edge => edge.StretchesRaw[0].SegmentsRaw), [], [], null);
+        var strip = new EdgeStrip(quarter, SkirtStock.TopOf(quarter).Name, depthMm, closesAll: true, "cutting a yoke");
+        _start = strip.Line.Start;
+        _leaving = strip.Line.StartDirection;
+        LineMm = strip.LineMm;
+        LeftOverMm = Math.Max(0, _start.DistanceMm(_side.PointAtMm(depthMm)) - _start.DistanceMm(strip.Line.End));
+        Yoke = strip.Strip(HipYokeDesign.YokeOf(quarter.Name), HipYokeDesign.Seam);
     }
 
     internal Panel Yoke { get; }

@@ -70,7 +70,7 @@ internal static class JsonSamples
 
     /// <summary>The names of properties that may be null.</summary>
     internal static IReadOnlyCollection<string> Nullable { get; } =
-        ["name", "defined", "value", "easeSpan", "stitched", "fold", "label", "wearer", "size", "date", "tape", "foldLine"];
+        ["name", "defined", "value", "second", "easeSpan", "stitched", "fold", "label", "wearer", "size", "date", "tape", "foldLine"];
 
     // A design of the library's kind would take the lines of the draft away, which are wanted here.
     private static PatternDocument WithDesign(PatternDocument document) => PatternDocument.FromJson(

@@ -28,6 +28,27 @@ public class SeamPlanTests
         Assert.All(report.Findings, f => Assert.Equal("block", f.Place));
     }
 
+    // Cut from one drawing both halves agree, so there is nothing to find; that the edge is there, and sewn in no other seam, can fail.
+    [Fact]
+    public void ToMirrorImage_OfAnEdge_IsWalkedTheSameWayAndSewnOnce()
+    {
+        EdgeOf centre = EdgeOf.Panel(PanelName.Back, EdgeName.Centre);
+        Seam seam = Seam.ToMirrorImage(centre).Named("centre back seam");
+        SeamWalk walk = seam.Walk(Block.Back, Block.Front);
+
+        Assert.True(seam.IsToMirrorImage);
+        Assert.Equal("back centre to its mirror image", Seam.ToMirrorImage(centre).Name);
+        Assert.Equal(SeamRun.SameWay, walk.Run);
+        Assert.Equal(Block.Back.FindEdge(EdgeName.Centre).SewnLength, walk.Whole.FirstLength);
+        Assert.Equal(walk.Whole.FirstLength, walk.Whole.SecondLength);
+        Assert.Contains(Block.Seams.Seams, one => one.IsToMirrorImage && one.First == centre);
+        Assert.Contains(SeamPlan.Of(seam).Check(Block.Front).Failures, finding => finding.Check == "centre back seam edges on the panels");
+        Assert.Contains(SeamPlan.Of(seam, seam).Check(Block.Back).Failures, finding => finding.Check == "centre back seam sewn to another edge already");
+        Assert.Equal(EdgeOf.Panel(PanelName.Front, EdgeName.Hem), SeamPlan.Of(seam).Renamed(centre, EdgeOf.Panel(PanelName.Front, EdgeName.Hem)).Seams[0].Second);
+        Assert.Equal(Block.Back, Assert.Single(seam.TrueLengths(LengthTruing.Default, Block.Back).Panels));
+        Assert.False(SeamPlan.Of(seam.WithEase(Mm(2))).Check(Block.Back).Passed);
+    }
+
     [Fact]
     public void Report_SkirtBlock_HoldsTheFindingsOfItsPlan()
     {

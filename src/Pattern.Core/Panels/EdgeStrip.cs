@@ -28,7 +28,7 @@ internal sealed class EdgeStrip
     private readonly bool[] _endsWithin;
     private readonly double[] _crossingsMm;
     private readonly Transform2D[] _closings;
-    private CurvePath _line;
+    private readonly CurvePath _line;
 
     /// <summary>Finds the line.</summary>
     /// <param name="panel">The panel.</param>

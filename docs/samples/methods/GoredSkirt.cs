@@ -91,10 +91,13 @@ public sealed class GoredSkirt() : DraftingMethod("gored skirt", "1", HipEase, L
 
         string gore = name.Text;
         Landmark pivot = sheet.Mark(gore + " point", Point2D.At(place * Tape.Inches("20"), radius.Value));
+        sheet.WorkedFrom(radius, waist, hip);
         Landmark leftWaist = sheet.Slant(pivot, left, radius, gore + " left waist");
+        sheet.WorkedFrom(waist, hip, depth);
         Landmark leftHip = sheet.Slant(leftWaist, left, depth, gore + " left hip");
         Landmark leftHem = sheet.Slant(leftWaist, left, length, gore + " left hem", gore + " left seam");
         DraftedLine waistLine = sheet.Arc(pivot, leftWaist, opening, gore + " right waist", LineName.Of(gore + " waistline", ConstructionRole.HandDrawn));
+        sheet.WorkedFrom(waist, hip, depth);
         DraftedLine hipLine = sheet.Arc(pivot, leftHip, opening, gore + " right hip", LineName.Of(gore + " hip line", ConstructionRole.Level));
         DraftedLine hem = sheet.Arc(pivot, leftHem, opening, gore + " right hem", LineName.Of(gore + " hem", ConstructionRole.HandDrawn));
         DraftedLine right = sheet.Join(waistLine.To, hem.To, gore + " right seam");

@@ -17,7 +17,7 @@ namespace Pattern.Core.Blocks;
 /// Block other = block.WithPanel(block.Front.SwingDart(EdgeName.Waist.Dart(1), Angle.FromDegrees(2)));
 /// bool isStillRight = other.Report.Passed;
 /// </code></example>
-public class Block
+public partial class Block
 {
     private readonly BlockRecord _record;
     private readonly Panel[] _panels;

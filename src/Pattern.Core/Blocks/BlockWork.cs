@@ -54,7 +54,7 @@ public abstract class BlockWork
     /// <summary>Takes the value of a length.</summary>
     /// <exception cref="ConstructionException">There is no such setting, or nobody gave it a value.</exception>
     [Pure]
-    public WorkedLength Take(MethodSetting<Length> setting) => WorkedLength.GivenMm(Guard.NotNull(setting, nameof(setting)).Name, Given(setting).Raw);
+    public WorkedLength Take(MethodSetting<Length> setting) => WorkedLength.GivenMm(Guard.NotNull(setting, nameof(setting)).Name, Given(setting).Raw, LengthSource.Setting);
 
     /// <summary>Takes the value of an angle.</summary>
     /// <inheritdoc cref="Take(MethodSetting{Length})"/>

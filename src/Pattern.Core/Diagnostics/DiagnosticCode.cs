@@ -476,6 +476,9 @@ public enum DiagnosticCode
     /// <summary>A method declines a body, with a reason of its own.</summary>
     MethodDeclines = 4116,
 
+    /// <summary>A block has no figure, line or dart of a name, so nothing can be explained of it.</summary>
+    FigureUnknown = 4117,
+
     // 42xx: skirts.
 
     /// <summary>The hip levels of a skirt are in the wrong order or on top of each other.</summary>

@@ -179,6 +179,7 @@ internal static class MessageRegistry
         [DiagnosticCode.MethodOther] = (Severity.Error, "The builder drafts by {0}, not by {1}. Pass one of that method, or go on with the builder that it is."),
         [DiagnosticCode.DesignUnknown] = (Severity.Error, "The design {0} is not known. Read the file with a catalogue that has it, or draft without designs."),
         [DiagnosticCode.MethodDeclines] = (Severity.Error, "The {0} declines this body: {1} Measured {2}, allowed {3}. Change a setting, or take another method."),
+        [DiagnosticCode.FigureUnknown] = (Severity.Error, "The {0} has no {1} named \"{2}\"; it has: {3}. Name one of these; a block that was read from a file keeps no steps, so draft it again."),
 
         // 42xx: skirts.
         [DiagnosticCode.HipLevelsCrossed] = (Severity.Error, "The upper hip line lies at {0} and the lower hip line at {1} below the waist; the lower must lie at least 1 mm below the upper. Change the levels."),

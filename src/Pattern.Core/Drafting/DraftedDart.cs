@@ -47,11 +47,13 @@ public sealed class DraftedDart
     public Length LegDifference => Length.FromMillimeters(LegDifferenceMm);
 
     /// <summary>What the dart is called: <c>back dart 1</c> where its middle is <c>back dart 1 centre</c>, else <c>the dart at</c> its middle.</summary>
-    public override string ToString()
+    public override string ToString() => NameOf(Middle.Name);
+
+    internal static string NameOf(LandmarkName middle)
     {
         const string Centre = " centre";
-        string middle = Middle.Name.Text;
-        return middle.EndsWith(Centre, StringComparison.Ordinal) ? middle.Substring(0, middle.Length - Centre.Length) : "the dart at " + middle;
+        string text = middle.Text;
+        return text.EndsWith(Centre, StringComparison.Ordinal) ? text.Substring(0, text.Length - Centre.Length) : "the dart at " + text;
     }
 
     internal double IntakeMm { get; }

@@ -106,7 +106,8 @@ public sealed partial class DraftingSheet
         }
         else
         {
-            Record("Draw the {2} from {0} to {1}, " + EndsOf(from, leaving, to, arriving) + ".", from, to, draws);
+            var words = new List<StepWord> { from, to, draws };
+            Record("Draw the {2} from {0} to {1}, " + EndsOf(from, leaving, to, arriving, words) + ".", [.. words]);
         }
 
         return line;
@@ -126,7 +127,8 @@ public sealed partial class DraftingSheet
         _ = WayBetween(from, to, Doing);
         RefuseDrawn(Guard.NotNull(draws, nameof(draws)), Doing);
         double lengthMm = OffMm(length, Doing, from);
-        string ends = EndsOf(from, leaving, to, arriving);
+        var words = new List<StepWord> { from, to, draws, length };
+        string ends = EndsOf(from, leaving, to, arriving, words);
         CubicBezier curve;
         try
         {
@@ -138,7 +140,7 @@ public sealed partial class DraftingSheet
         }
 
         DraftedLine line = Draw(draws, PathSegment.FromCubic(curve), from, to);
-        Record("Draw the {2} from {0} to {1}, " + ends + ", so that it measures {3}.", from, to, draws, length);
+        Record("Draw the {2} from {0} to {1}, " + ends + ", so that it measures {3}.", [.. words]);
         return line;
     }
 
@@ -159,8 +161,7 @@ public sealed partial class DraftingSheet
         const string Doing = "drawing a curve through points";
         int count = Guard.InRange(Guard.NotNull(through, nameof(through)).Count, 2, 99, nameof(through));
         var points = new Point2D[count];
-        var words = new StepWord[count + 1];
-        words[0] = Guard.NotNull(draws, nameof(draws));
+        var words = new List<StepWord>(count + 3) { Guard.NotNull(draws, nameof(draws)) };
         RefuseDrawn(draws, Doing);
         var template = new StringBuilder("Draw the {0} through ");
         for (int i = 0; i < count; i++)
@@ -172,16 +173,16 @@ public sealed partial class DraftingSheet
             }
 
             points[i] = through[i].Position;
-            words[i + 1] = through[i];
+            words.Add(through[i]);
             template.Append(i == 0 ? "{" : ", {").Append(i + 1).Append('}');
         }
 
         Landmark last = through[count - 1];
-        template.Append(leaving is { } first ? ", leaving {1} " + EndOf(through[0], first) : string.Empty)
-            .Append(arriving is { } end ? ", arriving at {" + count.ToString(System.Globalization.CultureInfo.InvariantCulture) + "} " + EndOf(last, end) : string.Empty)
+        template.Append(leaving is { } first ? ", leaving {1} " + EndOf(through[0], first, words) : string.Empty)
+            .Append(arriving is { } end ? ", arriving at {" + count.ToString(System.Globalization.CultureInfo.InvariantCulture) + "} " + EndOf(last, end, words) : string.Empty)
             .Append('.');
         DraftedLine line = DrawPath(draws, CurvePath.Through(points, leaving, arriving), through[0], last);
-        Record(template.ToString(), words);
+        Record(template.ToString(), [.. words]);
         return line;
     }
 
@@ -235,12 +236,25 @@ public sealed partial class DraftingSheet
         }
     }
 
-    private string EndsOf(in Landmark from, in Direction leaving, in Landmark to, in Direction arriving)
-        => "leaving {0} " + EndOf(from, leaving) + " and arriving at {1} " + EndOf(to, arriving);
+    private string EndsOf(in Landmark from, in Direction leaving, in Landmark to, in Direction arriving, List<StepWord> words)
+        => "leaving {0} " + EndOf(from, leaving, words) + " and arriving at {1} " + EndOf(to, arriving, words);
 
-    private string EndOf(in Landmark end, in Direction direction) => !IsSquare(end, direction, out DraftedLine? to)
-        ? HeadingWords.Of(direction)
-        : to is null ? "square to the line there" : "square to the " + to.Name.Text;
+    // A line that the end is square to becomes a word of the step.
+    private string EndOf(in Landmark end, in Direction direction, List<StepWord> words)
+    {
+        if (!IsSquare(end, direction, out DraftedLine? to))
+        {
+            return HeadingWords.Of(direction);
+        }
+
+        if (to is null)
+        {
+            return "square to the line there";
+        }
+
+        words.Add(to);
+        return "square to the {" + (words.Count - 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + "}";
+    }
 
     /// <summary>Whether a direction is square to a line drawn to or from a landmark, or to the way that led there.</summary>
     private bool IsSquare(in Landmark end, in Direction direction, out DraftedLine? to)

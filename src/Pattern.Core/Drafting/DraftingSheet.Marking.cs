@@ -138,7 +138,7 @@ public sealed partial class DraftingSheet
         var words = new StepWord[marks.Length + 3];
         words[0] = line;
         words[1] = parts;
-        words[2] = WorkedLength.DrawnMm(line.Name.Text, wholeMm).DividedBy(parts);
+        words[2] = WorkedLength.DrawnMm(line.Name.Text, wholeMm, Along(line)).DividedBy(parts);
         var template = new StringBuilder("Divide the {0} into {1} equal parts: {2}. Mark ");
         for (int i = 0; i < marks.Length; i++)
         {
@@ -171,7 +171,7 @@ public sealed partial class DraftingSheet
         Require(second, Doing);
         RefuseMarked(to, Doing);
         Vector2D way = second.Position - first.Position;
-        WorkedLength half = WorkedLength.DrawnMm(first.Name.Text + " to " + second.Name.Text, way.LengthMm).Half();
+        WorkedLength half = WorkedLength.DrawnMm(first.Name.Text + " to " + second.Name.Text, way.LengthMm, Along(first, second)).Half();
         bool apart = Direction.TryOfRaw(way.XMm, way.YMm, out Direction toward);
         Point2D middle = _tape is null || !apart ? first.Position.MidpointTo(second.Position) : first.Position + toward.TimesMm(ToMarkMm(half.ValueMm));
         Landmark marked = Place(to, middle, LandmarkKind.Point, apart ? toward.AngleRad : double.NaN);

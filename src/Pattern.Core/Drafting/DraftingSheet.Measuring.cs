@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -9,14 +10,27 @@ namespace Pattern.Core.Drafting;
 /// <content>Lengths taken from the draft, and darts.</content>
 public sealed partial class DraftingSheet
 {
+    // What these verbs say, known again where somebody asks how something came about.
+    private const string TakeLine = "Measure the {0}.";
+    private const string TakeNamed = "Measure the {0}: {1}.";
+    private const string TakePart = "Measure the {0} from {1} to {2}: {3}.";
+    private const string TakeStraight = "Measure straight from {0} to {1}: {2}.";
+    private const string TakeFolded = "Fold the darts and measure the {0}: {1}.";
+    private const string LegsDown = "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them: {4} to either side. Join both to {2}.";
+    private const string LegsToward = "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them: {4} to either side. Join both to {2}.";
+
+    internal static bool IsTaking(string template) => template is TakeLine or TakeNamed or TakePart or TakeStraight or TakeFolded;
+
+    internal static bool IsOfLegs(string template) => template is LegsDown or LegsToward;
+
     /// <summary>Measures a line or curve along itself; the next step can use what the tape says. The measure is called as the line is.</summary>
     /// <param name="line">The line.</param>
     /// <exception cref="ConstructionException">The line is not of this sheet.</exception>
     public WorkedLength Measure(DraftedLine line)
     {
         Require(line, "measuring a line");
-        WorkedLength measured = WorkedLength.DrawnMm(line.Name.Text, ToMarkMm(line.LengthMm()));
-        Record("Measure the {0}.", measured);
+        WorkedLength measured = WorkedLength.DrawnMm(line.Name.Text, ToMarkMm(line.LengthMm()), Along(line));
+        Record(TakeLine, measured);
         return measured;
     }
 
@@ -27,8 +41,8 @@ public sealed partial class DraftingSheet
     public WorkedLength Measure(DraftedLine line, string name)
     {
         Require(line, "measuring a line");
-        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(line.LengthMm()));
-        Record("Measure the {0}: {1}.", line, measured);
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(line.LengthMm()), Along(line));
+        Record(TakeNamed, line, measured);
         return measured;
     }
 
@@ -39,8 +53,8 @@ public sealed partial class DraftingSheet
         const string Doing = "measuring a part of a line";
         Require(line, Doing);
         double lengthMm = Math.Abs(AlongOf(line, to, Doing) - AlongOf(line, from, Doing));
-        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(lengthMm));
-        Record("Measure the {0} from {1} to {2}: {3}.", line, from, to, measured);
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(lengthMm), Along(line, from, to));
+        Record(TakePart, line, from, to, measured);
         return measured;
     }
 
@@ -51,8 +65,8 @@ public sealed partial class DraftingSheet
         const string Doing = "measuring between landmarks";
         Require(from, Doing);
         Require(to, Doing);
-        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(from.Position.DistanceMm(to.Position)));
-        Record("Measure straight from {0} to {1}: {2}.", from, to, measured);
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(from.Position.DistanceMm(to.Position)), Along(from, to));
+        Record(TakeStraight, from, to, measured);
         return measured;
     }
 
@@ -69,8 +83,8 @@ public sealed partial class DraftingSheet
             lengthMm -= dart.AlongMm;
         }
 
-        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(lengthMm));
-        Record("Fold the darts and measure the {0}: {1}.", line, measured);
+        WorkedLength measured = WorkedLength.DrawnMm(Guard.Name(name, nameof(name)), ToMarkMm(lengthMm), Along([line, .. darts.Select(dart => (StepWord)dart)]));
+        Record(TakeFolded, line, measured);
         return measured;
     }
 
@@ -89,7 +103,7 @@ public sealed partial class DraftingSheet
         RequireDart(line, middle, intake, length, Doing);
         DartLegs legs = LegsOf(line, middle, Direction.Down, intake, Doing);
         Landmark end = Square(middle, Direction.Down, Doing, "Square down from {0}: {1}. Mark {2}.", length, apex, draws, LandmarkKind.DartApex);
-        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them: {4} to either side. Join both to {2}.");
+        return DrawLegs(line, middle, end, intake, legs, LegsDown);
     }
 
     /// <summary>Draws a dart on a line that points at a landmark, such as the bust point.</summary>
@@ -109,8 +123,11 @@ public sealed partial class DraftingSheet
         Direction way = WayBetween(middle, toward, Doing);
         DartLegs legs = LegsOf(line, middle, way, intake, Doing);
         Landmark end = Lay(middle, way, length, apex, draws, Doing, LandmarkKind.DartApex, "From {0} toward {3} measure {1}. Mark {2}.", toward);
-        return DrawLegs(line, middle, end, intake, legs, "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them: {4} to either side. Join both to {2}.");
+        return DrawLegs(line, middle, end, intake, legs, LegsToward);
     }
+
+    // What the tape lay along, kept with what it said.
+    private static StepWord[] Along(params StepWord[] what) => what;
 
     private void RequireDart(DraftedLine line, in Landmark middle, WorkedLength intake, WorkedLength length, string doing)
     {

@@ -12,6 +12,9 @@ namespace Pattern.Core.Drafting;
 /// <content>From lines on the sheet to a panel.</content>
 public sealed partial class DraftingSheet
 {
+    internal const string TracesPanel = TraceVerb + "{0}: ";
+
+    private const string TraceVerb = "Trace the ";
     private const string Tracing = "tracing a panel";
 
     /// <summary>Traces a panel off the sheet.</summary>
@@ -22,7 +25,7 @@ public sealed partial class DraftingSheet
     {
         PanelName name = Guard.NotNull(outline, nameof(outline)).Name;
         Require(outline.From, Tracing);
-        var sentence = new Sentence("Trace the ", name.Text);
+        var sentence = new Sentence(TraceVerb, name.Text);
         var corners = new List<Landmark>();
         var paths = new List<CurvePath>();
         Landmark at = outline.From;
@@ -112,7 +115,7 @@ public sealed partial class DraftingSheet
             double movedMm = apex.DistanceMm(dart.Apex.Position);
             if (movedMm > GeometryTolerance.DefaultMm)
             {
-                sentence.Add("{0} moved {1} so that both legs are equal", dart.Apex, WorkedLength.GivenMm(null, movedMm));
+                sentence.Add("{0} moved {1} so that both legs are equal", dart.Apex, WorkedLength.GivenMm(null, movedMm, LengthSource.Found));
             }
 
             placed.Add((System.Math.Min(first, second), System.Math.Max(first, second), new DartShape(apex, from, to, asked.Pressed)));

@@ -32,6 +32,7 @@ public sealed partial class DraftingSheet
     // The way by which each landmark was reached, in radians; not a number where it was just marked.
     private readonly List<double> _reachedRad = new(28);
     private readonly TapeStep? _tape;
+    private List<(int Step, WorkedLength[] From)>? _workedFrom;
     private volatile Action? _untold;
     private bool _isTelling;
     private bool _isFinished;
@@ -52,6 +53,7 @@ public sealed partial class DraftingSheet
         _reachedRad.AddRange(from._reachedRad);
         _lines.AddRange(from._lines.Select(line => line.On(this)));
         _steps.AddRange(from.Steps);
+        _workedFrom = from._workedFrom is { } said ? [.. said] : null;
     }
 
     /// <summary>The points drawn so far, in drafting order, as drafted.</summary>
@@ -112,6 +114,26 @@ public sealed partial class DraftingSheet
             ? throw Refuse(DiagnosticCode.NoStepYet, "giving a reason", null, null, null)
             : _steps[last] = _steps[last].Because(reason);
     }
+
+    /// <summary>Says from which lengths the numbers of the last step were worked out off the sheet: an angle, a heading, a place, a path of your own.</summary>
+    /// <remarks>Nothing is printed. Whoever asks how something came about is led on to these lengths; see <c>Block.ExplainEdge</c>.</remarks>
+    /// <param name="lengths">One or more.</param>
+    /// <exception cref="ConstructionException">There is no step yet.</exception>
+    public void WorkedFrom(params WorkedLength[] lengths)
+    {
+        Guard.InRange(Guard.NotNull(lengths, nameof(lengths)).Length, 1, MostWords, nameof(lengths));
+        TellAll();
+        RefuseFinished();
+        if (_steps.Count == 0)
+        {
+            throw Refuse(DiagnosticCode.NoStepYet, "saying what a step was worked from", null, null, null);
+        }
+
+        (_workedFrom ??= []).Add((_steps.Count, [.. lengths.Select(length => Guard.NotNull(length, nameof(lengths)))]));
+    }
+
+    /// <summary>What was said of a step besides its words.</summary>
+    internal IEnumerable<WorkedLength> WorkedFromOf(int step) => _workedFrom?.Where(said => said.Step == step).SelectMany(said => said.From) ?? [];
 
     /// <summary>Keeps the curve that the last step draws again, so that its guide points can be printed.</summary>
     internal void Redraws(RedrawnCurve curve) => _steps[_steps.Count - 1] = _steps[_steps.Count - 1].Redrawing(curve);

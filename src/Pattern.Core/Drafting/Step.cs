@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Text;
@@ -99,6 +100,19 @@ public sealed class Step
     /// <param name="tapeStep">How finely the tape is read, and in which unit.</param>
     /// <remarks>A step that speaks of a dart reads a tape in inches no more coarsely than in sixteenths: darts are narrow.</remarks>
     public string Describe(TapeStep tapeStep) => Describe(tapeStep, null);
+
+    /// <summary>The lengths that its numbers were worked out from off the sheet, as far as the method says.</summary>
+    internal IEnumerable<WorkedLength> WorkedFrom => _sheet.WorkedFromOf(Number);
+
+    /// <summary>Whether the step only lays the tape along what is drawn.</summary>
+    internal bool IsTaking => DraftingSheet.IsTaking(Template);
+
+    /// <summary>The panel that the step traces off the sheet, or null.</summary>
+    internal string? Traces => Template.StartsWith(DraftingSheet.TracesPanel, StringComparison.Ordinal) ? _words[0].ToString() : null;
+
+    /// <summary>The dart whose legs the step draws, or null.</summary>
+    internal (LandmarkName Middle, WorkedLength Intake)? DartLegs
+        => DraftingSheet.IsOfLegs(Template) && _words[0].Landmark is { } middle && _words[1].Length is { } intake ? (middle, intake) : null;
 
     /// <summary>The curve that truing drew again in this step, or null.</summary>
     internal RedrawnCurve? Redrew { get; private init; }

@@ -22,6 +22,8 @@ public readonly struct StepWord
     /// <summary>The length, or null where the word is another thing.</summary>
     public WorkedLength? Length => _value as WorkedLength;
 
+    internal DraftedDart? Dart => _value as DraftedDart;
+
     /// <summary>The word as it is printed.</summary>
     /// <param name="tapeStep">How finely lengths are read off the tape, and in which unit.</param>
     public string Describe(TapeStep tapeStep) => _value is WorkedLength length ? length.Describe(tapeStep) : _value?.ToString() ?? string.Empty;

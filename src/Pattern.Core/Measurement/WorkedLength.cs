@@ -19,20 +19,20 @@ public sealed class WorkedLength
 {
     private readonly WorkedLength? _first;
 
-    // The second operand; or, where there is one only, the factor. One place for both, for a draft holds many lengths.
+    // The second operand; where there is one only, the factor; where there is none, what it was taken from. One place for all three, for a draft holds many lengths.
     private readonly object? _second;
 
     // Halves and quarters are nearly all that a draft asks for.
     private static readonly object Two = 2.0;
     private static readonly object Four = 4.0;
 
-    private WorkedLength(WorkedOperation operation, double valueMm, string? name, WorkedLength? first, WorkedLength? second, double factor)
+    private WorkedLength(WorkedOperation operation, double valueMm, string? name, WorkedLength? first, object? second)
     {
         Operation = operation;
         ValueMm = Guard.Finite(valueMm, "value");
         Name = name;
         _first = first;
-        _second = second ?? Kept(operation, factor);
+        _second = second;
     }
 
     /// <summary>How long.</summary>
@@ -55,6 +55,10 @@ public sealed class WorkedLength
     internal WorkedLength? First => _first;
 
     internal WorkedLength? Second => _second as WorkedLength;
+
+    /// <summary>Where a length that was worked from no other comes from: one of <see cref="LengthSource"/>; the lengths that it was chosen by; for one taken from a draft also what the
+    /// tape lay along, in the words of the sheet. Null where nobody said.</summary>
+    internal object? Source => _first is null ? _second : null;
 
     /// <summary>A length measured on the body.</summary>
     /// <param name="name">The term: <c>hip girth</c>.</param>
@@ -95,31 +99,31 @@ public sealed class WorkedLength
     /// <exception cref="ArgumentOutOfRangeException">No parts.</exception>
     [Pure]
     public WorkedLength DividedBy(int parts)
-        => new(WorkedOperation.Quotient, ValueMm / Guard.InRange(parts, 1, int.MaxValue, nameof(parts)), null, this, null, parts);
+        => new(WorkedOperation.Quotient, ValueMm / Guard.InRange(parts, 1, int.MaxValue, nameof(parts)), null, this, Kept(parts));
 
     /// <summary>It, so many times.</summary>
     /// <param name="factor">Any finite number.</param>
     /// <exception cref="ArgumentOutOfRangeException">The factor is not finite, or the product too large for a number.</exception>
     [Pure]
-    public WorkedLength Times(double factor) => new(WorkedOperation.Product, ValueMm * Guard.Finite(factor, nameof(factor)), null, this, null, factor);
+    public WorkedLength Times(double factor) => new(WorkedOperation.Product, ValueMm * Guard.Finite(factor, nameof(factor)), null, this, Kept(factor));
 
     /// <summary>It, but no longer than a limit.</summary>
     /// <param name="limit">The longest that it may be.</param>
     [Pure]
     public WorkedLength AtMost(WorkedLength limit)
-        => new(WorkedOperation.AtMost, Math.Min(ValueMm, Guard.NotNull(limit, nameof(limit)).ValueMm), null, this, limit, 1.0);
+        => new(WorkedOperation.AtMost, Math.Min(ValueMm, Guard.NotNull(limit, nameof(limit)).ValueMm), null, this, limit);
 
     /// <summary>It, but no shorter than a limit.</summary>
     /// <param name="limit">The shortest that it may be.</param>
     [Pure]
     public WorkedLength AtLeast(WorkedLength limit)
-        => new(WorkedOperation.AtLeast, Math.Max(ValueMm, Guard.NotNull(limit, nameof(limit)).ValueMm), null, this, limit, 1.0);
+        => new(WorkedOperation.AtLeast, Math.Max(ValueMm, Guard.NotNull(limit, nameof(limit)).ValueMm), null, this, limit);
 
     /// <summary>The same working under a name; where it is worked with further, name and value are printed and the working is not repeated.</summary>
     /// <param name="name">What the trade calls it: <c>box width</c>.</param>
     /// <exception cref="ArgumentException">The name is empty or blank.</exception>
     [Pure]
-    public WorkedLength Named(string name) => new(Operation, ValueMm, Guard.Name(name, nameof(name)), _first, Second, Factor);
+    public WorkedLength Named(string name) => new(Operation, ValueMm, Guard.Name(name, nameof(name)), _first, _second);
 
     /// <summary>The working in words and figures: <c>1/2 of hip girth 39 3/4 + 1/2 of hip ease 1 = 20 3/8 in</c>.</summary>
     /// <remarks>All figures are in the unit of the step, which is named once, at the end. What is printed adds up: where it would not at this step, or where a finer mark
@@ -133,20 +137,19 @@ public sealed class WorkedLength
     /// <summary>The name, where there is one, and the working in sixteenths of an inch.</summary>
     public override string ToString() => WorkedText.WithName(this, TapeStep.Sixteenth, TapeStyle.Plain);
 
-    internal static WorkedLength MeasuredMm(string name, double valueMm) => new(WorkedOperation.Measured, valueMm, name, null, null, 1.0);
+    internal static WorkedLength MeasuredMm(string name, double valueMm) => new(WorkedOperation.Measured, valueMm, name, null, null);
 
-    internal static WorkedLength GivenMm(string? name, double valueMm) => new(WorkedOperation.Given, valueMm, name, null, null, 1.0);
+    internal static WorkedLength GivenMm(string? name, double valueMm, object? source = null) => new(WorkedOperation.Given, valueMm, name, null, source);
 
-    internal static WorkedLength DrawnMm(string? name, double valueMm) => new(WorkedOperation.Drawn, valueMm, name, null, null, 1.0);
+    internal static WorkedLength DrawnMm(string? name, double valueMm, object? source = null) => new(WorkedOperation.Drawn, valueMm, name, null, source);
 
     /// <summary>One after the other.</summary>
     public static WorkedLength operator +(WorkedLength left, WorkedLength right)
-        => new(WorkedOperation.Sum, Guard.NotNull(left, nameof(left)).ValueMm + Guard.NotNull(right, nameof(right)).ValueMm, null, left, right, 1.0);
+        => new(WorkedOperation.Sum, Guard.NotNull(left, nameof(left)).ValueMm + Guard.NotNull(right, nameof(right)).ValueMm, null, left, right);
 
     /// <summary>What the first has more than the second; negative where it has less.</summary>
     public static WorkedLength operator -(WorkedLength left, WorkedLength right)
-        => new(WorkedOperation.Difference, Guard.NotNull(left, nameof(left)).ValueMm - Guard.NotNull(right, nameof(right)).ValueMm, null, left, right, 1.0);
+        => new(WorkedOperation.Difference, Guard.NotNull(left, nameof(left)).ValueMm - Guard.NotNull(right, nameof(right)).ValueMm, null, left, right);
 
-    private static object? Kept(WorkedOperation operation, double factor)
-        => operation is not (WorkedOperation.Product or WorkedOperation.Quotient) ? null : factor == 2 ? Two : factor == 4 ? Four : factor;
+    private static object Kept(double factor) => factor == 2 ? Two : factor == 4 ? Four : factor;
 }

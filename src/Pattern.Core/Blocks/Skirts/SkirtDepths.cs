@@ -63,5 +63,5 @@ internal sealed class SkirtDepths
     }
 
     private static WorkedLength Level(string name, double? askedMm, WorkedLength? fromBody, double usualMm)
-        => askedMm is { } mm ? WorkedLength.GivenMm(name, mm) : fromBody is null ? WorkedLength.GivenMm(name, usualMm) : fromBody.Name is null ? fromBody.Named(name) : fromBody;
+        => askedMm is { } mm ? WorkedLength.GivenMm(name, mm, LengthSource.Setting) : fromBody is null ? WorkedLength.GivenMm(name, usualMm) : fromBody.Name is null ? fromBody.Named(name) : fromBody;
 }

@@ -151,7 +151,7 @@ internal sealed class SkirtDraft
     {
         double bothMm = Back.SideInMm + Front.SideInMm;
         Back.SideFoot = Front.SideFoot = bothMm < 0 ? _sideLowerHip : _sideUpperHip;
-        _sideLift = SkirtHeights.SideLift(_options, Customs, bothMm);
+        _sideLift = SkirtHeights.SideLift(_options, Customs, bothMm, Back, Front);
     }
 
     private void DrawCentreBack()
@@ -175,7 +175,7 @@ internal sealed class SkirtDraft
             ? Back.CentreLevel
             : lift.ValueMm > 0
                 ? Sheet.SquareUp(Back.CentreLevel, lift, Back.Names.CentreWaist)
-                : Sheet.SquareDown(Back.CentreLevel, Given("CB drop", -lift.ValueMm), Back.Names.CentreWaist);
+                : Sheet.SquareDown(Back.CentreLevel, WorkedLength.GivenMm("CB drop", -lift.ValueMm, lift.Source), Back.Names.CentreWaist);
         if (Back.ComesIn is not null)
         {
             Back.CentreSeam = Sheet.HipCurve(Back.CentreFoot, Back.CentreWaist, Back.Names.CentreSeam).CubicRaw;
@@ -280,7 +280,7 @@ internal sealed class SkirtDraft
         }
     }
 
-    private static WorkedLength Given(string name, double valueMm) => WorkedLength.GivenMm(name, valueMm);
+    private static WorkedLength Given(string name, double valueMm) => WorkedLength.GivenMm(name, valueMm, LengthSource.Setting);
 
     private WorkedLength Girth(BodyMeasurement key, string name, string purpose) => WorkedLength.MeasuredMm(name, _body.RequireMm(key, purpose));
 }

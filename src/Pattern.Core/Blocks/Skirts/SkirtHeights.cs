@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Pattern.Core.Measurement;
 
 namespace Pattern.Core.Blocks;
@@ -10,15 +11,15 @@ internal static class SkirtHeights
     // What the centre takes, the side need not: but no more than there is, or the side would have to go out again.
     internal static WorkedLength? ComesIn(SkirtQuarter quarter, WorkedLength suppression, double askedMm)
     {
-        WorkedLength asked = WorkedLength.GivenMm(quarter.Names.Centre + " waist in", askedMm);
+        WorkedLength asked = WorkedLength.GivenMm(quarter.Names.Centre + " waist in", askedMm, LengthSource.Setting);
         return suppression.ValueMm <= 0 ? null : suppression.ValueMm < askedMm ? asked.AtMost(suppression).Named(quarter.Names.Centre + " waist in") : asked;
     }
 
     // Where the sides go out or hardly come in there is no hip bone to rise over.
-    internal static WorkedLength? SideLift(SkirtOptions options, SkirtCustoms customs, double bothSidesInMm)
+    internal static WorkedLength? SideLift(SkirtOptions options, SkirtCustoms customs, double bothSidesInMm, SkirtQuarter back, SkirtQuarter front)
         => options.Waistline == Waistline.Level ? null
-            : options.SideLiftMm is { } asked ? asked == 0 ? null : WorkedLength.GivenMm("side lift", asked)
-            : bothSidesInMm < customs.SideLift.ValueMm ? OnTape(customs, "side lift", bothSidesInMm)
+            : options.SideLiftMm is { } asked ? asked == 0 ? null : WorkedLength.GivenMm("side lift", asked, LengthSource.Setting)
+            : bothSidesInMm < customs.SideLift.ValueMm ? OnTape(customs, "side lift", bothSidesInMm, back, front)
             : customs.SideLift;
 
     internal static WorkedLength? CentreBackLift(SkirtOptions options, SkirtCustoms customs, SkirtQuarter back, WorkedLength? sideLift)
@@ -31,7 +32,7 @@ internal static class SkirtHeights
 
         if (options.CentreBackLiftMm is { } asked)
         {
-            return WorkedLength.GivenMm(Name, asked);
+            return WorkedLength.GivenMm(Name, asked, LengthSource.Setting);
         }
 
         if (options.Waistline == Waistline.LoweredBack)
@@ -61,23 +62,25 @@ internal static class SkirtHeights
             chosenMm = Math.Max(Math.Min(chosenMm, mostMm), Math.Min(leastMm, customs.MostCentreLiftMm));
         }
 
-        return chosenMm == customs.CentreBackLift.ValueMm ? customs.CentreBackLift : OnTape(customs, Name, chosenMm);
+        return chosenMm == customs.CentreBackLift.ValueMm ? customs.CentreBackLift : OnTape(customs, Name, chosenMm, back);
     }
 
     internal static WorkedLength? CentreFrontDrop(SkirtOptions options, ShapingReading reading)
         => options.Waistline == Waistline.Level ? null
-            : options.CentreFrontDropMm is { } asked ? WorkedLength.GivenMm("centre front drop", asked)
+            : options.CentreFrontDropMm is { } asked ? WorkedLength.GivenMm("centre front drop", asked, LengthSource.Setting)
             : options.Waistline == Waistline.LoweredBack ? null
             : reading.FrontDrop;
 
     // With its working, where the shaping gave one.
     internal static WorkedLength Rise(WorkedLength drop)
-        => drop is { Operation: WorkedOperation.Product, Factor: -1, First: { } rise } ? rise : WorkedLength.GivenMm("centre front rise", -drop.ValueMm);
+        => drop is { Operation: WorkedOperation.Product, Factor: -1, First: { } rise } ? rise : WorkedLength.GivenMm("centre front rise", -drop.ValueMm, drop.Source);
+
+    private static WorkedLength[] WidthsOf(SkirtQuarter[] quarters) => [.. quarters.SelectMany(quarter => new[] { quarter.HipWidth, quarter.Shaping.Waist, quarter.Shaping.DartIntake })];
 
     // What the draft chooses itself is a figure of the tape; null where nothing is left of it.
-    private static WorkedLength? OnTape(SkirtCustoms customs, string name, double valueMm)
+    private static WorkedLength? OnTape(SkirtCustoms customs, string name, double valueMm, params SkirtQuarter[] inViewOf)
     {
         double marks = Math.Floor((valueMm / customs.TapeMarkMm) + 1e-9);
-        return marks > 0 ? WorkedLength.GivenMm(name, marks * customs.TapeMarkMm) : null;
+        return marks > 0 ? WorkedLength.GivenMm(name, marks * customs.TapeMarkMm, WidthsOf(inViewOf)) : null;
     }
 }

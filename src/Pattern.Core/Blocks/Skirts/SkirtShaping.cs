@@ -59,7 +59,7 @@ internal sealed class SkirtShaping
     {
         WorkedLength suppression = (hipWidth - waist).Named(panel.Text + " suppression");
         WorkedLength intake = plan.IntakeMm is { } asked
-            ? WorkedLength.GivenMm(panel.Text + " darts", asked)
+            ? WorkedLength.GivenMm(panel.Text + " darts", asked, LengthSource.Setting)
             : WithinCaps(suppression, tableIntake, options);
         int count = CountOf(intake, plan, waist.ValueMm > twoAboveMm ? 2 : 1, options);
         if (count == 0)
@@ -80,8 +80,8 @@ internal sealed class SkirtShaping
         string panel, WorkedLength each, int count, DartPlan plan, WorkedLength usualLength, SkirtCustoms customs, SkirtDepths depths)
     {
         var lengths = new WorkedLength[count];
-        lengths[0] = plan.LengthMm is { } length ? WorkedLength.GivenMm(panel + " dart length", length) : NoTuck(panel, usualLength, each, depths.UpperHip, customs.ShortestDartMm);
-        WorkedLength shortening = plan.GivenShorteningMm is { } shorter ? WorkedLength.GivenMm("shorter by", shorter) : customs.Shortening;
+        lengths[0] = plan.LengthMm is { } length ? WorkedLength.GivenMm(panel + " dart length", length, LengthSource.Setting) : NoTuck(panel, usualLength, each, depths.UpperHip, customs.ShortestDartMm);
+        WorkedLength shortening = plan.GivenShorteningMm is { } shorter ? WorkedLength.GivenMm("shorter by", shorter, LengthSource.Setting) : customs.Shortening;
         double leastMm = plan.GivenShorteningMm is null ? Math.Min(customs.ShortestDartMm, lengths[0].ValueMm) : double.NegativeInfinity;
         for (int i = 1; i < count; i++)
         {
@@ -113,7 +113,7 @@ internal sealed class SkirtShaping
         double over = most - intake.ValueMm - options.LargestSideShapingMm;
         if (over > 0 && intake.ValueMm + over >= smallest)
         {
-            intake = suppression - WorkedLength.GivenMm("largest side shaping", options.LargestSideShapingMm);
+            intake = suppression - WorkedLength.GivenMm("largest side shaping", options.LargestSideShapingMm, LengthSource.Setting);
         }
 
         return intake;

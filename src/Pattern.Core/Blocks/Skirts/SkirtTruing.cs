@@ -130,7 +130,7 @@ internal sealed class SkirtTruing
         DraftingSheet sheet = _draft.Sheet;
         bool isBack = quarter == _draft.Back;
         PanelEdge waist = panel.FindEdge(EdgeName.Waist);
-        sheet.SayOff(quarter.Waistline, quarter.HandClosedWaistMm, WorkedLength.DrawnMm(null, waist.SewnLengthMm()), waist.DartsRaw.Length);
+        sheet.SayOff(quarter.Waistline, quarter.HandClosedWaistMm, WorkedLength.DrawnMm(null, waist.SewnLengthMm(), new[] { quarter.Shaping.Waist }), waist.DartsRaw.Length);
         SkirtMoves.Say(sheet, quarter, quarter.SideWaist, waist.End);
         sheet.Note(
             isBack
@@ -139,7 +139,7 @@ internal sealed class SkirtTruing
             quarter.Names.SideSeam,
             quarter.SideFoot,
             quarter.SideWaist,
-            WorkedLength.DrawnMm(null, _sideLengthMm),
+            WorkedLength.DrawnMm(null, _sideLengthMm, new StepWord[] { _draft.Back.Names.SideSeam, _draft.Front.Names.SideSeam }),
             isBack ? _draft.Front.Names.SideSeam : _draft.Back.Names.SideSeam);
         sheet.Redraws(RedrawnCurve.OfHip(quarter.SideFoot.Name, quarter.SideWaist.Name, CurvePath.Trusted(PathSegment.FromCubic(trued.Side))));
         sheet.DrawTrued(quarter.Waistline, waist, quarter.CentreLevel, quarter.Darts);

@@ -200,10 +200,10 @@ public sealed class TabulatedShaping : ShapingTable
     private ShapingReading Answer(ShapingQuery query, ShapingRow row, ShapingRow[] served, bool isClamped) => new(
         this,
         query,
-        WorkedLength.GivenMm("back wider than front", row.BackWiderMm),
-        WorkedLength.GivenMm("front dart intake", row.FrontDartMm),
-        WorkedLength.GivenMm("back dart intake", row.BackDartMm),
-        WorkedLength.GivenMm("centre front drop", row.FrontDropMm))
+        WorkedLength.GivenMm("back wider than front", row.BackWiderMm, LengthSource.Table),
+        WorkedLength.GivenMm("front dart intake", row.FrontDartMm, LengthSource.Table),
+        WorkedLength.GivenMm("back dart intake", row.BackDartMm, LengthSource.Table),
+        WorkedLength.GivenMm("centre front drop", row.FrontDropMm, LengthSource.Table))
     {
         Rows = Array.AsReadOnly(served),
         IsClamped = isClamped,

@@ -86,7 +86,7 @@ internal static class TruingWords
         }
     }
 
-    private static WorkedLength Figure(double mm) => WorkedLength.GivenMm(null, mm);
+    private static WorkedLength Figure(double mm) => WorkedLength.GivenMm(null, mm, LengthSource.Found);
 
     private static string Degrees(double radians) => (radians * 180 / Math.PI).ToString("0.##", CultureInfo.InvariantCulture);
 }

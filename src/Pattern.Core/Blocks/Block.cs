@@ -201,6 +201,20 @@ public partial class Block
         return any;
     }
 
+    /// <summary>The draft with every distance laid to the nearest mark of a tape, its designs made again: the sheet as far as it was drawn, and the block where it came to one.</summary>
+    internal (DraftingSheet Sheet, Block? Block) DraftOffTape(TapeStep tape)
+    {
+        (DraftingSheet sheet, Block? block) = KnownMethod().DraftOffTape(Body, _record.Values!, tape);
+        try
+        {
+            return (sheet, block is null ? null : _record.Designs.Select(KnownDesign).Aggregate(block, (made, design) => made.With(design)));
+        }
+        catch (ConstructionException)
+        {
+            return (sheet, null);
+        }
+    }
+
     /// <summary>The title and the verdict of the report.</summary>
     public override string ToString() => Title + ": " + Report.Verdict();
 

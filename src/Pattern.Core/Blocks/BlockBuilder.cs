@@ -66,6 +66,14 @@ public sealed class BlockBuilder
     [Pure]
     public BlockBuilder WithoutDesigns() => new(Method, Body, Values);
 
+    /// <summary>The same with another choice for one of its designs.</summary>
+    internal BlockBuilder WithDesign(int place, DesignChoice design)
+    {
+        DesignChoice[] designs = [.. _designs];
+        designs[place] = design;
+        return new BlockBuilder(Method, Body, Values, designs);
+    }
+
     internal BlockBuilder With(MethodSetting setting, SettingValue value)
         => new(Method, Body, ListedValues.With(Method.Settings, Values, Method.IndexOf(setting), value), _designs);
 }

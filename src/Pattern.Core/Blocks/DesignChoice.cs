@@ -32,6 +32,13 @@ public sealed class DesignChoice
         return new DesignChoice(Design, chosen);
     }
 
+    internal DesignChoice WithValue(int index, SettingValue value)
+    {
+        SettingValue?[] chosen = [.. _chosen];
+        chosen[index] = value;
+        return new DesignChoice(Design, chosen);
+    }
+
     /// <summary>The same where a value is given; as usual where it is not.</summary>
     internal DesignChoice WithGiven<T>(MethodSetting<T> setting, T? value)
         where T : struct

@@ -100,6 +100,22 @@ public abstract class DraftingMethod
         return draft.AimsSoFar;
     }
 
+    /// <summary>The draft with every distance laid off to the nearest mark of a tape: the sheet as far as it was drawn, and the block where it came to one.</summary>
+    internal (DraftingSheet Sheet, Block? Block) DraftOffTape(BodyMeasurements body, IMethodValues values, TapeStep tape)
+    {
+        var draft = new BlockDraft(this, body, values, new DraftingSheet(tape));
+        try
+        {
+            Draft(draft);
+            (BlockRecord record, Panels.Panel[] panels) = draft.Finish();
+            return (draft.Sheet, Make(record, panels));
+        }
+        catch (ConstructionException)
+        {
+            return (draft.Sheet, null);
+        }
+    }
+
     internal virtual Block Make(BlockRecord record, Panels.Panel[] panels) => new(record, panels);
 
     internal SettingList SettingsRaw => _settings;

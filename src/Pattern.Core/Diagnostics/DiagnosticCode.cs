@@ -134,6 +134,20 @@ public enum DiagnosticCode
     /// <summary>A row of a table of bodies is longer than any row.</summary>
     BodyRowTooLong = 1207,
 
+    // 13xx: figures that were drawn, to be marked.
+
+    /// <summary>A table of drawn figures has no line, or not the two columns that it needs.</summary>
+    MarkingTableWrong = 1301,
+
+    /// <summary>A row of a table of drawn figures cannot be read.</summary>
+    MarkingRowWrong = 1302,
+
+    /// <summary>A figure to be marked is none of the block's.</summary>
+    MarkingFigureUnknown = 1303,
+
+    /// <summary>A table of drawn figures has more rows than are marked.</summary>
+    MarkingTableTooLarge = 1304,
+
     // 20xx: panels and their edges.
 
     /// <summary>A panel has too few edges to close.</summary>

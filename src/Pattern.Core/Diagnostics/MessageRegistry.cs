@@ -54,6 +54,12 @@ internal static class MessageRegistry
         [DiagnosticCode.BodyQuoteOpen] = (Severity.Error, "Row {0}, line {1}, column {2} opens a quote and does not close it. Close it, or write it twice where it is part of the text."),
         [DiagnosticCode.BodyRowTooLong] = (Severity.Error, "Row {0}, line {1}, has more than {2} characters. Look whether its line ends are whole."),
 
+        // 13xx: figures that were drawn, to be marked.
+        [DiagnosticCode.MarkingTableWrong] = (Severity.Error, "The table of drawn figures begins with \"{0}\". Its first line is figure,value; each further line is a figure and what was drawn."),
+        [DiagnosticCode.MarkingRowWrong] = (Severity.Error, "Row {0}, line {1}, column {2}: {3} This row is not marked, the rest is."),
+        [DiagnosticCode.MarkingFigureUnknown] = (Severity.Error, "\"{0}\" is no figure of the {1}. Name a figure of its steps, an edge such as {2}, a dart, a line, or two landmarks such as {3}."),
+        [DiagnosticCode.MarkingTableTooLarge] = (Severity.Error, "The table of drawn figures has more than {0} rows. Mark one sheet at a time."),
+
         // 20xx: panels and their edges.
         [DiagnosticCode.PanelNotClosed] = (Severity.Error, "Panel {0} has {1} edges; it takes 2 or more. Add edges until the last ends where the first begins."),
         [DiagnosticCode.EdgesApart] = (Severity.Error, "On panel {0} edge {1} ends {3} away from where edge {2} begins. Give both the same point."),

@@ -28,6 +28,9 @@ internal sealed class PlainPage
         @media print { body { max-width: none; padding: 0; font-size: 10pt; } tr { break-inside: avoid; } .wide { overflow: visible; } figure svg { max-height: 190mm; } }
         """;
 
+    // What is longer is words, and may go on in a next line.
+    private const int LongestFigure = 40;
+
     private readonly StringBuilder _text = new(16 * 1024);
 
     internal PlainPage(string title)
@@ -64,7 +67,7 @@ internal sealed class PlainPage
             _text.Append("<tr><th scope=\"row\">").Escaped(row[0]).Append("</th>");
             foreach (string cell in row.Skip(1))
             {
-                _text.Append("<td class=\"n\">").Escaped(cell).Append("</td>");
+                _text.Append(cell.Length <= LongestFigure ? "<td class=\"n\">" : "<td>").Escaped(cell).Append("</td>");
             }
 
             _text.Append("</tr>\n");

@@ -27,7 +27,7 @@ internal sealed class ExplanationPicture
         .panel, .drawn, .asked, .leader { fill: none; stroke: #000; }
         .panel { stroke: #777; stroke-width: .35; stroke-dasharray: .8 1.2; }
         .drawn { stroke-width: .4; }
-        .asked { stroke-width: 1.2; stroke-linecap: round; }
+        .asked { stroke-width: 1; stroke-linecap: round; }
         .leader { stroke-width: .2; }
         circle { fill: #000; stroke: none; }
         circle.asked { fill: #fff; stroke-width: .6; }
@@ -112,16 +112,16 @@ internal sealed class ExplanationPicture
 
         foreach ((Landmark landmark, _) in _points)
         {
-            placer.Avoid(new PointMark(landmark.Position, PointMm, Ink.Strong));
+            placer.Avoid(new PointMark(landmark.Position, IsAsked(landmark) ? 2 * PointMm : PointMm, Ink.Strong));
         }
 
         foreach ((Landmark landmark, int step) in _points)
         {
             Point2D at = landmark.Position;
-            bool isAsked = _explanation.Root.Kind == OriginKind.Landmark && _explanation.Root.Name == landmark.Name.Text;
+            bool isAsked = IsAsked(landmark);
             text.Append(isAsked ? "<circle class=\"asked\" cx=\"" : "<circle cx=\"").Number(Math.Round(at.XMm, 2)).Append("\" cy=\"").Number(Math.Round(-at.YMm, 2)).Append("\" r=\"").Number(isAsked ? PointMm : PointMm / 2).Append("\"/>\n");
             (TextMark? label, PathMark? leader) = placer.PlaceBeside(
-                landmark.Name.Text + " (" + Number(step) + ")", NameMm, Ink.Strong, at, at.XMm < _widthMm / 2 ? Direction.Right : Direction.Left, null, GapMm, LabelPlacer.ShortLeadersMm);
+                landmark.Name.Text + " (" + Number(step) + ")", NameMm, Ink.Strong, at, at.XMm < _widthMm / 2 ? Direction.Right : Direction.Left, null, isAsked ? 2 * GapMm : GapMm, double.PositiveInfinity);
             if (leader is not null)
             {
                 Paths(text, "leader", [leader.Path]);
@@ -135,6 +135,8 @@ internal sealed class ExplanationPicture
             }
         }
     }
+
+    private bool IsAsked(in Landmark landmark) => _explanation.Root.Kind == OriginKind.Landmark && _explanation.Root.Name == landmark.Name.Text;
 
     private static void Paths(StringBuilder text, string kind, IEnumerable<CurvePath> paths)
     {

@@ -214,6 +214,26 @@ public class CutLineTests
         }
     });
 
+    // A dart 38 mm wide, 2 mm from a corner: its cap stands out 50 mm beyond the corner, so the cut line of the edge before it came to 43.55 mm of the cap where
+    // 44.52 mm were asked for.
+    [Fact]
+    public void CutLine_BesideTheCapOfADartAtACorner_IsRefusedWithWhatWouldDo()
+    {
+        Panel plain = Panel.Named(PanelName.Of("any"))
+            .WithEdge(EdgeName.Of("with the dart"), EdgeRole.Seam, CurvePath.From(At(178.60188, 7.931788)).LineTo(At(43.629234, 229.74031)))
+            .WithEdge(EdgeName.Of("after"), EdgeRole.Seam, CurvePath.From(At(43.629234, 229.74031)).LineTo(At(-254.569157, -4.338278)).LineTo(At(168.339337, -215.549812)))
+            .WithEdge(EdgeName.Of("before"), EdgeRole.Seam, CurvePath.From(At(168.339337, -215.549812)).LineTo(At(178.60188, 7.931788)))
+            .Make();
+        Panel panel = plain.TakeInDart(EdgeName.Of("with the dart").At(Mm(20.7)), Mm(38), Mm(28), Toward.End);
+        PatternPiece piece = PatternPiece.From(panel).WithAllowance(Mm(44.519819));
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => piece.CutLine);
+
+        Assert.Equal(DiagnosticCode.CutLineTooNear, refusal.Code);
+        PatternPiece narrower = PatternPiece.From(panel).WithAllowance((Length)refusal.Allowed!);
+        Assert.All(Samples(narrower.CutLine), p => Assert.True(narrower.SeamLine.ClosestTo(p).Distance >= (Length)refusal.Allowed - Mm(ToleranceMm)));
+    }
+
     [Property(MaxTest = 60)]
     public Property Unfolded_OfAnySkirtFront_IsTheHalfAndItsImage() => Prop.ForAll(Skirts, any =>
     {

@@ -14,10 +14,13 @@ internal static class Sewn
     private const int Samples = 400;
 
     /// <summary>The points of an edge in order, stretch after stretch.</summary>
-    internal static IEnumerable<(double X, double Y)[]> Stretches(PanelEdge edge) => edge.Stretches.Select(Points);
+    internal static IEnumerable<(double X, double Y)[]> Stretches(PanelEdge edge) => edge.Stretches.Select(path => Points(path, Samples));
 
-    internal static (double X, double Y)[] Points(CurvePath path)
-        => [.. path.Segments.SelectMany((segment, i) => Enumerable.Range(i == 0 ? 0 : 1, Samples + (i == 0 ? 1 : 0)).Select(k => At(segment, k / (double)Samples)))];
+    internal static (double X, double Y)[] Points(CurvePath path) => Points(path, Samples);
+
+    /// <summary>The more points, the less a curve turns between them; a corner turns as much as ever.</summary>
+    internal static (double X, double Y)[] Points(CurvePath path, int samples)
+        => [.. path.Segments.SelectMany((segment, i) => Enumerable.Range(i == 0 ? 0 : 1, samples + (i == 0 ? 1 : 0)).Select(k => At(segment, k / (double)samples)))];
 
     internal static double LengthMm(PanelEdge edge) => Stretches(edge).Sum(LengthMm);
 

@@ -13,7 +13,7 @@ internal static class Clearance
     /// <summary>The most steps along one segment. Steps grow where that is not enough: beyond 8 m, and no garment is that long.</summary>
     internal const int MostSteps = 1 << 14;
 
-    /// <summary>Finds where a line is nearest to an edge, if that is nearer than is needed.</summary>
+    /// <summary>Finds where a line is nearest to an edge, the caps of its darts included, if that is nearer than is needed.</summary>
     /// <remarks>A line comes no nearer within a stretch than half of what the distances at both ends leave of its length, so most of it is settled by a few looks. The
     /// work is bounded: for each two segments less than four looks for each millimetre of three times the longest leg, besides those at both ends, and
     /// never more than <see cref="MostSteps"/> and one.</remarks>
@@ -30,9 +30,18 @@ internal static class Clearance
         foreach (PathSegment segment in line.SegmentsRaw)
         {
             BoundingBox box = segment.LooseBounds;
-            foreach (CurvePath stretch in edge.Stretches)
+            for (int k = 0; k < edge.StretchesRaw.Length; k++)
             {
-                foreach (PathSegment seam in stretch.SegmentsRaw)
+                Look(edge.StretchesRaw[k]);
+                if (k < edge.Darts.Count)
+                {
+                    Look(edge.Darts[k].Cap);
+                }
+            }
+
+            void Look(CurvePath part)
+            {
+                foreach (PathSegment seam in part.SegmentsRaw)
                 {
                     if (seam.LooseBounds.IsNear(box, nearestMm) && new Pair(segment, seam).TryNearer(ref nearestMm, out Point2D at))
                     {

@@ -118,15 +118,16 @@ internal sealed class CutLine
         return null;
     }
 
-    // The allowance of a dart is folded from that of its own edge and knows nothing of the next one. Where the panel bends around it there, it may come too near.
+    // A dart's cap and its allowance are folded from their own edge and know nothing of the next one. Where the panel bends around them there, either may come too near
+    // to what lies beyond the corner: the allowance of the cap to the next edge, or that of the next edge to the cap.
     private static CutFault? TooNear(EdgeCut[] edges, CurvePath[] lines)
     {
         for (int i = 0; i < edges.Length; i++)
         {
-            for (int k = 0; k < edges.Length && edges[i].Caps.Length > 0; k++)
+            for (int k = 0; k < edges.Length; k++)
             {
                 double neededMm = Math.Min(edges[i].AllowanceMm, edges[k].AllowanceMm);
-                if (k != i && Clearance.Find(lines[i], edges[k].Edge, neededMm) is { } fault)
+                if (k != i && edges[i].Caps.Length + edges[k].Caps.Length > 0 && Clearance.Find(lines[i], edges[k].Edge, neededMm) is { } fault)
                 {
                     return fault;
                 }

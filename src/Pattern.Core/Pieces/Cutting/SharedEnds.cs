@@ -8,15 +8,32 @@ namespace Pattern.Core.Pieces;
 /// <remarks>What was worked out in two ways differs in its last digits. A reader that takes each number as it stands would find a slit there, or a loop.</remarks>
 internal static class SharedEnds
 {
-    /// <summary>Leaves out segments of no length, unless nothing else is left.</summary>
+    /// <summary>Leaves out segments of no length, unless nothing else is left. The one after each begins where it began, or the one before ends where it ended.</summary>
     internal static List<PathSegment> WithoutSpecks(List<PathSegment> segments)
     {
         for (int i = segments.Count - 1; i >= 0 && segments.Count > 1; i--)
         {
-            if (segments[i].Start.DistanceMm(segments[i].End) <= GeometryTolerance.JoinMm && segments[i].LengthMm() <= GeometryTolerance.JoinMm)
+            PathSegment speck = segments[i];
+            if (speck.Start.DistanceMm(speck.End) > GeometryTolerance.JoinMm || speck.LengthMm() > GeometryTolerance.JoinMm)
             {
-                segments.RemoveAt(i);
+                continue;
             }
+
+            // An arc's ends cannot be moved. Beside it a speck goes only where what is left meets.
+            if (i + 1 < segments.Count && segments[i + 1].Kind != PathSegmentKind.Arc)
+            {
+                segments[i + 1] = StartingAt(segments[i + 1], speck.Start);
+            }
+            else if (i > 0 && segments[i - 1].Kind != PathSegmentKind.Arc)
+            {
+                segments[i - 1] = StartingAt(segments[i - 1].Reversed(), speck.End).Reversed();
+            }
+            else if (i == 0 || i + 1 == segments.Count ? speck.LengthMm() > GeometryTolerance.JoinMm / 2 : !CurvePath.Meets(segments[i - 1].End, segments[i + 1].Start))
+            {
+                continue;
+            }
+
+            segments.RemoveAt(i);
         }
 
         return segments;

@@ -75,5 +75,5 @@ public sealed class BlockBuilder
     }
 
     internal BlockBuilder With(MethodSetting setting, SettingValue value)
-        => new(Method, Body, ListedValues.With(Method.Settings, Values, Method.IndexOf(setting), value), _designs);
+        => new(Method, Body, ListedValues.With(Method.Settings, Values, Method.SettingsRaw.IndexOf(setting), value), _designs);
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
@@ -17,30 +16,17 @@ namespace Pattern.Core.Blocks;
 /// });
 /// Block changed = block.With(tucked);
 /// </code></example>
-public abstract class BlockDesign
+public abstract class BlockDesign : BlockProcedure
 {
-    private readonly SettingList _settings;
-
     /// <summary>Describes a design.</summary>
     /// <param name="name">What it is called: lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <param name="version">Another one whenever it makes something else than before; not empty.</param>
     /// <param name="settings">What its user may choose.</param>
     /// <exception cref="ArgumentException">The name is unusable, or two settings have one name.</exception>
     protected BlockDesign(string name, string version, params MethodSetting[] settings)
+        : base(name, version, settings)
     {
-        Name = Guard.Identifier(name, nameof(name));
-        Version = Guard.Name(version, nameof(version));
-        _settings = new SettingList(Name, settings);
     }
-
-    /// <summary>What it is called, in lower case words.</summary>
-    public string Name { get; }
-
-    /// <summary>Its version.</summary>
-    public string Version { get; }
-
-    /// <summary>What its user may choose.</summary>
-    public IReadOnlyList<MethodSetting> Settings => _settings.All;
 
     /// <summary>Makes a design out of a piece of a script.</summary>
     /// <param name="name">What it is called.</param>
@@ -64,14 +50,9 @@ public abstract class BlockDesign
     [Pure]
     public DesignChoice AsUsual() => new(this, new SettingValue?[Settings.Count]);
 
-    /// <summary>Returns <see cref="Name"/> and <see cref="Version"/>.</summary>
-    public override string ToString() => Name + " " + Version;
-
     /// <summary>Changes one block: replaces, adds and drops panels, says how it is done by hand, what is sewn to what, and what holds now.</summary>
     /// <exception cref="ConstructionException">The design cannot be made of this block.</exception>
     protected abstract void Style(DesignDraft work);
-
-    internal SettingList SettingsRaw => _settings;
 
     internal Block Style(Block source, DesignChoice choice)
     {

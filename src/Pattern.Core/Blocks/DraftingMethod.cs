@@ -28,30 +28,17 @@ namespace Pattern.Core.Blocks;
 /// }, length);
 /// Block cloth = square.For(body).With(length, Tape.Inches("24")).Draft();
 /// </code></example>
-public abstract class DraftingMethod
+public abstract class DraftingMethod : BlockProcedure
 {
-    private readonly SettingList _settings;
-
     /// <summary>Describes a method.</summary>
     /// <param name="name">What its blocks are called: lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <param name="version">Another one whenever it drafts otherwise than before; not empty.</param>
     /// <param name="settings">What its user may choose.</param>
     /// <exception cref="ArgumentException">The name is unusable, or two settings have one name.</exception>
     protected DraftingMethod(string name, string version, params MethodSetting[] settings)
+        : base(name, version, settings)
     {
-        Name = Guard.Identifier(name, nameof(name));
-        Version = Guard.Name(version, nameof(version));
-        _settings = new SettingList(Name, settings);
     }
-
-    /// <summary>What its blocks are called, in lower case words.</summary>
-    public string Name { get; }
-
-    /// <summary>Its version.</summary>
-    public string Version { get; }
-
-    /// <summary>What its user may choose.</summary>
-    public IReadOnlyList<MethodSetting> Settings => _settings.All;
 
     /// <summary>Makes a method out of a piece of a script.</summary>
     /// <param name="name">What its blocks are called.</param>
@@ -66,9 +53,6 @@ public abstract class DraftingMethod
     /// <summary>Begins a block for a body, every setting as usual.</summary>
     [Pure]
     public BlockBuilder For(BodyMeasurements body) => new(this, Guard.NotNull(body, nameof(body)), UsualValuesIn(body.Unit));
-
-    /// <summary>Returns <see cref="Name"/> and <see cref="Version"/>.</summary>
-    public override string ToString() => Name + " " + Version;
 
     internal virtual IMethodValues UsualValuesIn(LengthUnit unit) => ListedValues.UsualOf(Settings, unit);
 
@@ -117,10 +101,6 @@ public abstract class DraftingMethod
     }
 
     internal virtual Block Make(BlockRecord record, Panels.Panel[] panels) => new(record, panels);
-
-    internal SettingList SettingsRaw => _settings;
-
-    internal int IndexOf(MethodSetting setting) => _settings.IndexOf(setting);
 
     private sealed class ScriptedMethod(string name, string version, Action<BlockDraft> draft, MethodSetting[] settings) : DraftingMethod(name, version, settings)
     {

@@ -334,20 +334,17 @@ public enum DiagnosticCode
     /// <summary>A part of a path ends before it begins.</summary>
     PartEmpty = 3106,
 
-    /// <summary>Two tangents do not meet ahead of both ends.</summary>
-    TangentsDoNotMeet = 3107,
-
     /// <summary>A fillet does not fit between its neighbours.</summary>
-    FilletDoesNotFit = 3108,
+    FilletDoesNotFit = 3107,
 
     /// <summary>A tolerance is not greater than zero.</summary>
-    ToleranceNotPositive = 3109,
+    ToleranceNotPositive = 3108,
 
     /// <summary>A tolerance is so fine that a curve would need too many chords.</summary>
-    ToleranceTooFine = 3110,
+    ToleranceTooFine = 3109,
 
     /// <summary>A caller's buffer has too little room.</summary>
-    BufferTooSmall = 3111,
+    BufferTooSmall = 3110,
 
     // 32xx: lines beside lines.
 

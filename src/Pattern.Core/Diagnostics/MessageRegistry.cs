@@ -129,7 +129,6 @@ internal static class MessageRegistry
         [DiagnosticCode.SegmentsDoNotMeet] = (Severity.Error, "Segment {0} begins at {1}, but the one before ends at {2}, {3} away. Move it there, or put a line between."),
         [DiagnosticCode.SegmentKindWrong] = (Severity.Error, "The segment is of kind {0}, not {1}. Look at its Kind first."),
         [DiagnosticCode.PartEmpty] = (Severity.Error, "The part from {0} to {1} has no length. Pass an end that lies beyond the beginning."),
-        [DiagnosticCode.TangentsDoNotMeet] = (Severity.Error, "The tangents at {0} and {1} do not meet ahead of both ends. Join the paths with a smooth curve instead."),
         [DiagnosticCode.FilletDoesNotFit] = (Severity.Error, "A fillet of radius {0} does not fit at {1}. Pass a smaller radius."),
         [DiagnosticCode.ToleranceNotPositive] = (Severity.Error, "{0} is {1}; a tolerance must be greater than 0. Pass a larger one."),
         [DiagnosticCode.ToleranceTooFine] = (Severity.Error, "{0} is {1}; this curve would need about {2} chords, and at most {3} are made. Pass a larger one."),

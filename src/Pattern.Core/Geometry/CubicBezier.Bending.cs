@@ -15,16 +15,6 @@ public readonly partial struct CubicBezier
     /// <remarks>More than half a turn is told from a turn the other way. The half turn on the spot at a cusp has no side and counts as none.</remarks>
     internal Angle TotalTurning => Angle.FromRadians(TotalTurningRad());
 
-    /// <summary>The largest absolute curvature, the inverse of the smallest radius; zero for a straight line.</summary>
-    /// <param name="t">Where it is, from 0 to 1; the first of equal ones.</param>
-    /// <exception cref="ConstructionException">The curve has a cusp: its curvature has no bound.</exception>
-    [Pure]
-    internal ReciprocalLength FindMaxCurvature(out double t)
-    {
-        double most = MaxCurvaturePerMm(out t);
-        return ToCurvature(most, t);
-    }
-
     internal double TotalTurningRad()
     {
         // z'(t) = a (t - r1)(t - r2): the heading turns by as much as both factors do.

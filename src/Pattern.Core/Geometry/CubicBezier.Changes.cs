@@ -17,18 +17,6 @@ public readonly partial struct CubicBezier
         SplitRaw(t, out before, out after);
     }
 
-    /// <summary>The part between two parameters; backwards where the first is the larger.</summary>
-    /// <param name="from">From 0 to 1.</param>
-    /// <param name="to">From 0 to 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A parameter is outside 0 to 1.</exception>
-    [Pure]
-    internal CubicBezier SubCurve(double from, double to)
-    {
-        CheckParameter(from);
-        CheckParameter(to);
-        return from <= to ? SubCurveRaw(from, to) : SubCurveRaw(to, from).Reversed();
-    }
-
     /// <summary>The same curve from end to start.</summary>
     [Pure]
     public CubicBezier Reversed() => new(X3, Y3, X2, Y2, X1, Y1, X0, Y0);

@@ -11,12 +11,6 @@ public readonly partial struct CubicBezier
     /// <summary>The arc length of the whole curve, to within <see cref="GeometryTolerance.Default"/>.</summary>
     public Length Length => Length.FromMillimeters(LengthMm());
 
-    /// <summary>The arc length of the whole curve.</summary>
-    /// <param name="tolerance">The largest error, for curves up to a metre; see <see cref="GeometryTolerance.Default"/>.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero.</exception>
-    [Pure]
-    internal Length LengthWithin(Length tolerance) => Length.FromMillimeters(LengthMm(GeometryTolerance.CheckedMm(tolerance, nameof(tolerance))));
-
     /// <summary>The arc length between two parameters; negative where the first is the larger.</summary>
     /// <param name="from">From 0 to 1.</param>
     /// <param name="to">From 0 to 1.</param>
@@ -78,13 +72,6 @@ public readonly partial struct CubicBezier
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
     [Pure]
     public Point2D PointAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => PointAtRaw(ParameterAtLength(distance, beyond));
-
-    /// <summary>The point at a distance along the curve back from its end.</summary>
-    /// <param name="distance">Along the curve.</param>
-    /// <param name="beyond">What happens to a negative distance or one beyond the start.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the start, and that is refused.</exception>
-    [Pure]
-    internal Point2D PointAtLengthFromEnd(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => Reversed().PointAtLength(distance, beyond);
 
     internal double LengthMm() => new ArcLength(this, GeometryTolerance.DefaultMm).BetweenMm(0, 1);
 

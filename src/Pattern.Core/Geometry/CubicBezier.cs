@@ -79,16 +79,6 @@ public readonly partial struct CubicBezier : IEquatable<CubicBezier>
         return PointAtRaw(t);
     }
 
-    /// <summary>The speed at a parameter: how fast the point moves, in length per unit of t.</summary>
-    /// <param name="t">From 0 to 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The parameter is outside 0 to 1.</exception>
-    [Pure]
-    internal Vector2D DerivativeAt(double t)
-    {
-        CheckParameter(t);
-        return DerivativeAtRaw(t);
-    }
-
     /// <summary>Whether two curves have exactly the same four points.</summary>
     /// <param name="other">The other curve.</param>
     public bool Equals(CubicBezier other)

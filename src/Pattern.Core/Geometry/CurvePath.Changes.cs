@@ -68,24 +68,6 @@ public sealed partial class CurvePath
         SplitAt(nearest, out before, out after);
     }
 
-    /// <summary>Cuts the path into parts of equal length.</summary>
-    /// <param name="parts">How many; at least 1.</param>
-    /// <exception cref="ArgumentOutOfRangeException">There are fewer than 1 or more than a million parts, or the path has no length.</exception>
-    [Pure]
-    internal CurvePath[] DividedEqually(int parts)
-    {
-        Guard.InRange(parts, 1, 1_000_000, nameof(parts));
-        var divided = new CurvePath[parts];
-        for (int i = 0; i < parts; i++)
-        {
-            Length from = Length.FromMillimeters(LengthMm * i / parts);
-            Length to = Length.FromMillimeters(LengthMm * (i + 1) / parts);
-            divided[i] = SubPath(from, to);
-        }
-
-        return divided;
-    }
-
     /// <summary>This path mirrored over a line.</summary>
     /// <param name="line">The mirror line.</param>
     [Pure]
@@ -108,50 +90,6 @@ public sealed partial class CurvePath
         double distanceMm = GeometryTolerance.CheckedMm(distance, nameof(distance));
         RequireOpen();
         return LineTo(End + EndDirection.TimesMm(distanceMm));
-    }
-
-    /// <summary>Joins another path with a corner: both run on along their tangents until they meet.</summary>
-    /// <param name="next">The path to go on with.</param>
-    /// <exception cref="ArgumentException">The next path is closed.</exception>
-    /// <exception cref="ConstructionException">The tangents are parallel, or meet behind one of the ends.</exception>
-    /// <exception cref="InvalidOperationException">This path is closed.</exception>
-    [Pure]
-    internal CurvePath JoinedWithCorner(CurvePath next)
-    {
-        RequireOpen();
-        RequireNextOpen(next);
-        if (Meets(End, next.Start))
-        {
-            return Then(next);
-        }
-
-        Direction leaving = EndDirection;
-        Direction arriving = next.StartDirection;
-        Vector2D gap = next.Start - End;
-        double cross = (leaving.X * arriving.Y) - (leaving.Y * arriving.X);
-        double ahead = ((gap.XMm * arriving.Y) - (gap.YMm * arriving.X)) / cross;
-        double behind = ((gap.XMm * leaving.Y) - (gap.YMm * leaving.X)) / cross;
-
-        // The corner lies ahead of this end, and the next path comes from there: its distance is counted backwards.
-        if (Math.Abs(cross) < 1e-9 || !(ahead >= 0) || !(behind <= 0))
-        {
-            throw new ConstructionException(DiagnosticCode.TangentsDoNotMeet, End, next.Start);
-        }
-
-        Point2D corner = End + leaving.TimesMm(ahead);
-        return LineUnlessThere(corner).LineUnlessThere(next.Start).Then(next);
-    }
-
-    /// <summary>Joins another path without a corner: with the fairest curve that leaves and arrives along both tangents.</summary>
-    /// <param name="next">The path to go on with.</param>
-    /// <exception cref="ArgumentException">The next path is closed, or begins where this one ends: there is no room for a curve, use a fillet.</exception>
-    /// <exception cref="InvalidOperationException">This path is closed.</exception>
-    [Pure]
-    internal CurvePath JoinedSmoothly(CurvePath next)
-    {
-        RequireOpen();
-        RequireNextOpen(next);
-        return SmoothTo(next.Start, next.StartDirection).Then(next);
     }
 
     /// <summary>The same path from end to start.</summary>
@@ -223,6 +161,4 @@ public sealed partial class CurvePath
             throw new ArgumentException(MessageRegistry.Format(DiagnosticCode.PathClosed), nameof(next));
         }
     }
-
-    private CurvePath LineUnlessThere(Point2D end) => Meets(End, end) ? this : LineTo(end);
 }

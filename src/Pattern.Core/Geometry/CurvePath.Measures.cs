@@ -37,22 +37,6 @@ public sealed partial class CurvePath
         }
     }
 
-    /// <summary>The length along the path.</summary>
-    /// <param name="tolerance">The largest error of each segment; see <see cref="GeometryTolerance.Default"/>.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero.</exception>
-    [Pure]
-    internal Length LengthWithin(Length tolerance)
-    {
-        double toleranceMm = GeometryTolerance.CheckedMm(tolerance, nameof(tolerance));
-        double sum = 0;
-        foreach (PathSegment segment in _segments)
-        {
-            sum += segment.Kind == PathSegmentKind.Cubic ? segment.CubicRaw.LengthMm(toleranceMm) : segment.LengthMm();
-        }
-
-        return Length.FromMillimeters(sum);
-    }
-
     /// <summary>The place at a distance along the path from its start.</summary>
     /// <param name="distance">Along the path.</param>
     /// <param name="beyond">What happens to a negative distance or one beyond the end.</param>
@@ -71,18 +55,6 @@ public sealed partial class CurvePath
     [Pure]
     public Point2D PointAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => LocationAtLength(distance, beyond).Point;
 
-    /// <summary>The point at a distance along the path back from its end.</summary>
-    /// <param name="distance">Along the path.</param>
-    /// <param name="beyond">What happens to a negative distance or one beyond the start.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the start, and that is refused.</exception>
-    [Pure]
-    internal Point2D PointAtLengthFromEnd(Length distance, BeyondEnds beyond = BeyondEnds.Refuse)
-    {
-        double fromEndMm = CheckedDistance(distance, nameof(distance), beyond);
-        int index = Locate(LengthMm - fromEndMm, out double t);
-        return _segments[index].PointAtRaw(t);
-    }
-
     /// <summary>The heading at a place; at a corner, the heading with which the path goes on.</summary>
     /// <param name="location">A place on this path.</param>
     /// <exception cref="ArgumentOutOfRangeException">The place is not on this path.</exception>
@@ -97,14 +69,6 @@ public sealed partial class CurvePath
     /// <exception cref="ConstructionException">The segment there is a single point.</exception>
     [Pure]
     internal Direction DirectionAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAt(LocationAtLength(distance, beyond));
-
-    /// <summary>The heading square to the path, to its left.</summary>
-    /// <param name="distance">Along the path.</param>
-    /// <param name="beyond">What happens to a negative distance or one beyond the end.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The distance is negative or beyond the end, and that is refused.</exception>
-    /// <exception cref="ConstructionException">The segment there is a single point.</exception>
-    [Pure]
-    internal Direction NormalAtLength(Length distance, BeyondEnds beyond = BeyondEnds.Refuse) => DirectionAtLength(distance, beyond).TurnedLeft;
 
     /// <summary>The signed curvature at a place, left turn positive.</summary>
     /// <param name="location">A place on this path.</param>

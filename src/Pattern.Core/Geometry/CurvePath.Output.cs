@@ -39,7 +39,7 @@ public sealed partial class CurvePath
     /// <exception cref="ArgumentNullException">The sink is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is not greater than zero, or so fine that a curve would need
     /// more than a million chords.</exception>
-    internal void FlattenTo(IPathSink sink, LengthUnit unit, Length tolerance)
+    public void FlattenTo(IPathSink sink, LengthUnit unit, Length tolerance)
     {
         _ = Guard.NotNull(sink, nameof(sink));
         WriteFlattened(ref sink, unit, tolerance);

@@ -392,7 +392,7 @@ public class DraftingSheetTests
             const int parts = 2000;
             double Speed(int i)
             {
-                Vector2D d = cubic.DerivativeAt((double)i / parts);
+                Vector2D d = cubic.DerivativeAtRaw((double)i / parts);
                 return Math.Sqrt((d.X.Millimeters * d.X.Millimeters) + (d.Y.Millimeters * d.Y.Millimeters));
             }
 

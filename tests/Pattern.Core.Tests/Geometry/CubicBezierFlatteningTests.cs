@@ -59,7 +59,7 @@ public class CubicBezierFlatteningTests
 
         ArgumentOutOfRangeException error = Assert.Throws<ArgumentOutOfRangeException>(() => curve.Flatten(Length.FromMillimeters(1e-13)));
 
-        Assert.StartsWith("PC3110", error.Message);
+        Assert.StartsWith("PC3109", error.Message);
     }
 
     [Fact]

@@ -98,7 +98,7 @@ public class CubicBezierPropertyTests
         CubicBezier curve = hostile.Curve;
         double from = Math.Min(a, b) / 255.0;
         double to = Math.Max(a, b) / 255.0;
-        CubicBezier part = curve.SubCurve(from, to);
+        CubicBezier part = curve.SubCurveRaw(from, to);
 
         for (int i = 0; i <= 10; i++)
         {

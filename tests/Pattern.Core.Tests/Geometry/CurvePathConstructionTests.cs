@@ -112,27 +112,6 @@ public class CurvePathConstructionTests
     }
 
     [Fact]
-    public void JoinedWithCorner_TwoLines_MeetWhereTheyCross()
-    {
-        CurvePath joined = CurvePath.From(P(0, 0)).LineTo(P(50, 0)).JoinedWithCorner(CurvePath.From(P(80, 20)).LineTo(P(80, 90)));
-
-        Assert.True(joined.Segments[1].End.IsCloseTo(P(80, 0), Length.FromMillimeters(1e-12)));
-        Assert.Equal(170, joined.Length.Millimeters, 1e-12);
-        ConstructionException error = Assert.Throws<ConstructionException>(
-            () => CurvePath.From(P(0, 0)).LineTo(P(50, 0)).JoinedWithCorner(CurvePath.From(P(30, 20)).LineTo(P(30, 90))));
-        Assert.Equal(DiagnosticCode.TangentsDoNotMeet, error.Code);
-    }
-
-    [Fact]
-    public void JoinedSmoothly_TwoLines_HasNoCorner()
-    {
-        CurvePath joined = CurvePath.From(P(0, 0)).LineTo(P(50, 0)).JoinedSmoothly(CurvePath.From(P(80, 20)).LineTo(P(80, 90)));
-
-        Assert.Equal(3, joined.Segments.Count);
-        AssertSmooth(joined);
-    }
-
-    [Fact]
     public void Extended_BothEnds_RunAlongTheTangents()
     {
         CurvePath curve = CurvePath.From(P(0, 0)).CurveTo(Direction.Up, P(60, 60), Direction.Right);
@@ -141,22 +120,6 @@ public class CurvePathConstructionTests
         Assert.True(longer.Start.IsCloseTo(P(0, -10), Length.FromMillimeters(1e-12)));
         Assert.True(longer.End.IsCloseTo(P(65, 60), Length.FromMillimeters(1e-12)));
         AssertSmooth(longer);
-    }
-
-    [Fact]
-    public void DividedEqually_IntoSeven_AreEqualAndMeet()
-    {
-        CurvePath path = CurvePath.Through(Armhole).LineTo(P(150, 160)).ArcAround(P(150, 180), Angle.FromDegrees(100));
-        CurvePath[] parts = path.DividedEqually(7);
-        Point2D[] points = path.PointsAtEqualLengths(7);
-
-        Assert.Equal(8, points.Length);
-        for (int i = 0; i < 7; i++)
-        {
-            Assert.Equal(path.Length.Millimeters / 7, parts[i].Length.Millimeters, 1e-9);
-            Assert.True(parts[i].Start.IsCloseTo(points[i], Length.FromMillimeters(1e-9)));
-            Assert.True(parts[i].End.IsCloseTo(points[i + 1], Length.FromMillimeters(1e-9)));
-        }
     }
 
     [Fact]

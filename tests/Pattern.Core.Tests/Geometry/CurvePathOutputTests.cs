@@ -75,7 +75,7 @@ public class CurvePathOutputTests
     {
         ArgumentException error = Assert.Throws<ArgumentException>(() => Outline.CopyTo(new PathVerb[3], new double[100], LengthUnit.Inch));
 
-        Assert.StartsWith("PC3111", error.Message);
+        Assert.StartsWith("PC3110", error.Message);
         Assert.Throws<ArgumentException>(() => Outline.CopyTo(new PathVerb[100], new double[3], LengthUnit.Inch));
     }
 

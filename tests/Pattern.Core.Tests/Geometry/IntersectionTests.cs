@@ -266,9 +266,6 @@ public class IntersectionTests
         Assert.Equal(0.4, L(0, 0, 10, 0).IntersectionsWith(L(20, 0, 4, 0)).OverlapAt(0).FirstFrom, 1e-9);
         Assert.True(L(0, 0, 10, 0).IntersectionsWith(L(0, 1e-6, 10, 1e-6)).IsEmpty);
         Assert.Equal(1, L(0, 0, 10, 0).IntersectionsWith(L(0, 1e-6, 10, 1e-6), Length.FromMillimeters(1e-5)).OverlapCount);
-        Assert.False(Line.Horizontal(Point2D.Origin).TryIntersect(Line.Horizontal(new(0, 1)), out _));
-        Assert.True(Line.Horizontal(new(7, 2)).TryIntersect(Line.Vertical(new(3, 9)), out Point2D crossing));
-        Assert.Equal(new Point2D(3, 2), crossing);
     }
 
     // Closed form: x = t^3 - t, y = t^2 crosses itself at t = -1 and 1.

@@ -16,14 +16,6 @@ internal sealed class Saying<T>(T said)
         Say(value, thing => say(thing, length));
     }
 
-    internal void SayUnlessNull(JsonValue value, Func<T, Length, T> say)
-    {
-        if (!value.IsNull)
-        {
-            Say(value, say);
-        }
-    }
-
     internal void SayText(JsonValue value, Func<T, string, T> say)
     {
         string text = value.Text();

@@ -32,9 +32,6 @@ internal sealed class TapeFigures
     /// <summary>A length that follows from others: on a usual mark, or marked as rounded to it.</summary>
     internal string Near(double lengthMm) => (Tape.IsOnMark(lengthMm, Usual) ? string.Empty : Rounded) + TapeText.WithUnit(lengthMm, Usual, _style);
 
-    /// <summary>An ease: nothing is said in words.</summary>
-    internal string OrNone(double lengthMm) => lengthMm == 0 ? "none" : Of(lengthMm);
-
     /// <summary>A length that somebody measured or chose: never rounded where any mark of the tape shows it.</summary>
     internal string Of(double lengthMm)
     {

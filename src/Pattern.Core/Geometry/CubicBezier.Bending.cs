@@ -1,6 +1,4 @@
 using System;
-using System.Diagnostics.Contracts;
-using Pattern.Core.Diagnostics;
 using UnitsNet;
 
 namespace Pattern.Core.Geometry;

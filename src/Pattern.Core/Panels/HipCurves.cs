@@ -1,4 +1,3 @@
-using System;
 using Pattern.Core.Geometry;
 
 namespace Pattern.Core.Panels;

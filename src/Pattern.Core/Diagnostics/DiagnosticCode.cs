@@ -7,6 +7,7 @@ namespace Pattern.Core.Diagnostics;
 /// <item><description>10xx: the text of lengths, and fractions</description></item>
 /// <item><description>11xx: body measurements</description></item>
 /// <item><description>12xx: tables of bodies</description></item>
+/// <item><description>13xx: figures that were drawn, to be marked</description></item>
 /// <item><description>20xx: panels and their edges</description></item>
 /// <item><description>21xx: darts, cuts and what is closed flat</description></item>
 /// <item><description>22xx: seams</description></item>

@@ -20,11 +20,34 @@ internal static class Sewn
 
     /// <summary>The more points, the less a curve turns between them; a corner turns as much as ever.</summary>
     internal static (double X, double Y)[] Points(CurvePath path, int samples)
-        => [.. path.Segments.SelectMany((segment, i) => Enumerable.Range(i == 0 ? 0 : 1, samples + (i == 0 ? 1 : 0)).Select(k => At(segment, k / (double)samples)))];
+    {
+        var points = new (double X, double Y)[(path.Segments.Count * samples) + 1];
+        for (int i = 0; i < path.Segments.Count; i++)
+        {
+            Func<double, (double X, double Y)> at = Places(path.Segments[i]);
+            for (int k = i == 0 ? 0 : 1; k <= samples; k++)
+            {
+                points[(i * samples) + k] = at(k / (double)samples);
+            }
+        }
+
+        return points;
+    }
 
     internal static double LengthMm(PanelEdge edge) => Stretches(edge).Sum(LengthMm);
 
-    internal static double LengthMm((double X, double Y)[] points) => points.Zip(points.Skip(1), (a, b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)))).Sum();
+    internal static double LengthMm((double X, double Y)[] points)
+    {
+        double sum = 0;
+        for (int i = 1; i < points.Length; i++)
+        {
+            double x = points[i].X - points[i - 1].X;
+            double y = points[i].Y - points[i - 1].Y;
+            sum += Math.Sqrt((x * x) + (y * y));
+        }
+
+        return sum;
+    }
 
     /// <summary>All waists of a block, each as often as its panel stands in the garment.</summary>
     internal static double WaistMm(Block block) => block.Panels
@@ -64,26 +87,43 @@ internal static class Sewn
         return Math.Abs(twice) / 2;
     }
 
-    private static (double X, double Y) At(PathSegment segment, double t)
+    private static (double X, double Y) At(PathSegment segment, double t) => Places(segment)(t);
+
+    // Its figures are read once, for many places.
+    private static Func<double, (double X, double Y)> Places(PathSegment segment)
     {
         if (segment.Kind == PathSegmentKind.Line)
         {
-            return (segment.Start.X.Millimeters + (t * (segment.End.X - segment.Start.X).Millimeters), segment.Start.Y.Millimeters + (t * (segment.End.Y - segment.Start.Y).Millimeters));
+            (double X, double Y) from = Of(segment.Start);
+            (double X, double Y) to = Of(segment.End);
+            return t => (from.X + (t * (to.X - from.X)), from.Y + (t * (to.Y - from.Y)));
         }
 
         if (segment.Kind == PathSegmentKind.Arc)
         {
             CircularArc arc = segment.AsArc();
-            double angle = arc.StartAngle.Radians + (t * arc.Sweep.Radians);
-            return (arc.Centre.X.Millimeters + (arc.Radius.Millimeters * Math.Cos(angle)), arc.Centre.Y.Millimeters + (arc.Radius.Millimeters * Math.Sin(angle)));
+            (double X, double Y) centre = Of(arc.Centre);
+            double radius = arc.Radius.Millimeters;
+            double start = arc.StartAngle.Radians;
+            double sweep = arc.Sweep.Radians;
+            return t => (centre.X + (radius * Math.Cos(start + (t * sweep))), centre.Y + (radius * Math.Sin(start + (t * sweep))));
         }
 
         CubicBezier cubic = segment.AsCubic();
-        double s = 1 - t;
-        double Mix(Func<Point2D, Length> of)
-            => (s * s * s * of(cubic.Start).Millimeters) + (3 * s * s * t * of(cubic.StartControl).Millimeters) + (3 * s * t * t * of(cubic.EndControl).Millimeters) + (t * t * t * of(cubic.End).Millimeters);
-        return (Mix(point => point.X), Mix(point => point.Y));
+        (double X, double Y) p0 = Of(cubic.Start);
+        (double X, double Y) p1 = Of(cubic.StartControl);
+        (double X, double Y) p2 = Of(cubic.EndControl);
+        (double X, double Y) p3 = Of(cubic.End);
+        return t => (Mix(p0.X, p1.X, p2.X, p3.X, t), Mix(p0.Y, p1.Y, p2.Y, p3.Y, t));
     }
+
+    private static double Mix(double a, double b, double c, double d, double t)
+    {
+        double s = 1 - t;
+        return (s * s * s * a) + (3 * s * s * t * b) + (3 * s * t * t * c) + (t * t * t * d);
+    }
+
+    private static (double X, double Y) Of(Point2D point) => (point.X.Millimeters, point.Y.Millimeters);
 
     private static double TurnDegrees((double X, double Y) a, (double X, double Y) b, (double X, double Y) c)
     {

@@ -11,7 +11,7 @@ namespace Pattern.Core.Blocks;
 
 /// <summary>Work on a block: the draft of a method, or a design that changes what was drafted. Both take measures and settings, go on step by step on a sheet, and promise what holds.</summary>
 /// <remarks>Changes while it is worked on; the block that comes of it never does. Once the work is done nothing can be added. Not for use from several threads at once.</remarks>
-public abstract class BlockWork
+public abstract partial class BlockWork
 {
     private readonly string _by;
     private readonly SettingList _settings;

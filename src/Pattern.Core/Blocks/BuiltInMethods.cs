@@ -8,9 +8,12 @@ public static class BuiltInMethods
     /// <summary>The plain fitted skirt. <see cref="SkirtBlock.For"/> says its settings by name.</summary>
     public static DraftingMethod Skirt { get; } = new SkirtMethod();
 
+    /// <summary>The close-fitting bodice. <see cref="BodiceBlock.For"/> says its settings by name.</summary>
+    public static DraftingMethod Bodice { get; } = new BodiceMethod();
+
     /// <summary>A sleeve that is set into an armhole. <see cref="SleeveBlock.For(Armhole, Measurement.BodyMeasurements)"/> says its settings by name.</summary>
     public static DraftingMethod Sleeve { get; } = new SleeveMethod();
 
     /// <summary>All of them, by name.</summary>
-    public static IReadOnlyList<DraftingMethod> All { get; } = [Skirt, Sleeve];
+    public static IReadOnlyList<DraftingMethod> All { get; } = [Bodice, Skirt, Sleeve];
 }

@@ -129,6 +129,39 @@ public sealed partial class DraftingSheet
     // What the tape lay along, kept with what it said.
     private static StepWord[] Along(params StepWord[] what) => what;
 
+    /// <summary>Draws a dart whose legs and apex are marked already, as where a line was opened about a point.</summary>
+    /// <param name="line">The line that it stands on.</param>
+    /// <param name="first">Where one leg begins, a landmark on the line.</param>
+    /// <param name="second">Where the other leg begins, another one.</param>
+    /// <param name="middle">The middle between both; it becomes a landmark of kind <see cref="LandmarkKind.DartMiddle"/>.</param>
+    /// <param name="apex">The point in which the dart ends; it becomes a landmark of kind <see cref="LandmarkKind.DartApex"/>.</param>
+    /// <exception cref="ConstructionException">A landmark is not of this sheet, a leg is not on the line, or the middle does not lie midway between the legs.</exception>
+    public DraftedDart JoinDart(DraftedLine line, Landmark first, Landmark second, Landmark middle, Landmark apex)
+    {
+        const string Doing = "joining the legs of a dart";
+        Require(line, Doing);
+        Require(middle, Doing);
+        double firstMm = AlongOf(line, first, Doing);
+        double secondMm = AlongOf(line, second, Doing);
+        _ = WayBetween(first, second, Doing);
+        _ = WayBetween(middle, apex, Doing);
+        double offMm = first.Position.MidpointTo(second.Position).DistanceMm(middle.Position);
+        if (offMm > GeometryTolerance.JoinMm)
+        {
+            throw Refuse(DiagnosticCode.LandmarkOffLine, Doing, middle.Name.Text, offMm, GeometryTolerance.JoinMm, middle.Name, Millimetres(offMm), line.Name);
+        }
+
+        Landmark known = middle.As(LandmarkKind.DartMiddle);
+        Landmark point = apex.As(LandmarkKind.DartApex);
+        _landmarks[middle.Index] = known;
+        _landmarks[apex.Index] = point;
+        double halfMm = first.Position.DistanceMm(second.Position) / 2;
+        Record("Join {0} and {1} to {2}: the dart.", first, second, apex);
+        return new DraftedDart(line, known, point, firstMm <= secondMm
+            ? new(halfMm, first.Position, firstMm, second.Position, secondMm)
+            : new(halfMm, second.Position, secondMm, first.Position, firstMm));
+    }
+
     private void RequireDart(DraftedLine line, in Landmark middle, WorkedLength intake, WorkedLength length, string doing)
     {
         Require(line, doing);

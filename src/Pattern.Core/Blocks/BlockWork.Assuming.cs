@@ -1,6 +1,4 @@
-using System;
 using Pattern.Core.Diagnostics;
-using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;

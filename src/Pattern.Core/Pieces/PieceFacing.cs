@@ -76,9 +76,14 @@ internal static class PieceFacing
         for (int i = 0; i <= Samples; i++)
         {
             offMm = Math.Max(offMm, other.ClosestTo(own.PointAtMm(own.LengthMm * i / Samples)).DistanceMm);
-            double depthMm = own.ClosestTo(inner.PointAtMm(inner.LengthMm * i / Samples)).DistanceMm;
-            nearestMm = Math.Min(nearestMm, depthMm);
-            farthestMm = Math.Max(farthestMm, depthMm);
+            PathLocation nearest = own.ClosestTo(inner.PointAtMm(inner.LengthMm * i / Samples));
+
+            // Beside a corner that is not square the strip reaches past the end of the edge: what is nearest there is the corner.
+            if (nearest.Point.DistanceMm(own.Start) > GeometryTolerance.JoinMm && nearest.Point.DistanceMm(own.End) > GeometryTolerance.JoinMm)
+            {
+                nearestMm = Math.Min(nearestMm, nearest.DistanceMm);
+                farthestMm = Math.Max(farthestMm, nearest.DistanceMm);
+            }
         }
 
         list.Length(Word + " off the edge that it faces", place, offMm, 0);

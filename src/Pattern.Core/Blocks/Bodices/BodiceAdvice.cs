@@ -68,19 +68,20 @@ internal static class BodiceAdvice
             }
         }
 
-        AdviseOnWidth(list, "half across the back", "back", hand.AcrossBack, hand.Body.AcrossBack);
-        AdviseOnWidth(list, "half across the front", "front", hand.AcrossFront, hand.Body.AcrossFront);
+        AdviseOnWidth(list, "half across the back at its narrowest", PanelName.Back, hand.Body.AcrossBack);
+        AdviseOnWidth(list, "half across the front at its narrowest", PanelName.Front, hand.Body.AcrossFront);
         if (hand.FrontShaping.SideIn.ValueMm < -RoundingMm)
         {
             list.Advise(SideOut, "side seam at the waist goes out by", "front", hand.FrontShaping.SideIn.Value * -1, FindingRelation.AtMost, Length.Zero);
         }
     }
 
-    private static void AdviseOnWidth(CheckList list, string check, string place, WorkedLength drawn, WorkedLength body)
+    private static void AdviseOnWidth(CheckList list, string check, PanelName panel, WorkedLength body)
     {
-        if (drawn.ValueMm < (body.ValueMm / 2) - HardlyNarrowerMm)
+        double drawnMm = BodiceChecks.NarrowestMm(list.FindPanel(panel));
+        if (drawnMm < (body.ValueMm / 2) - HardlyNarrowerMm)
         {
-            list.Advise(NarrowShoulders, check, place, drawn.Value, FindingRelation.AtLeast, body.Value / 2);
+            list.Advise(NarrowShoulders, check, panel.Text, Mm(drawnMm), FindingRelation.AtLeast, body.Value / 2);
         }
     }
 

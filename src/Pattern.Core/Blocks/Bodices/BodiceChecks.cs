@@ -1,16 +1,12 @@
 using System;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
-using UnitsNet;
 
 namespace Pattern.Core.Blocks;
 
 /// <summary>What must hold of a bodice, measured on whatever panels it has.</summary>
 internal sealed class BodiceChecks(BodiceDraft hand)
 {
-    // Between the points that it is drawn through the armhole may swing in by so much.
-    private const double SwingMm = 3;
-
     internal void CheckWaist(CheckList list)
     {
         double back = list.FindPanel(PanelName.Back).FindEdge(EdgeName.Waist).SewnLengthMm();
@@ -43,8 +39,8 @@ internal sealed class BodiceChecks(BodiceDraft hand)
         Panel front = list.FindPanel(PanelName.Front);
         double chestMm = back.FindEdge(EdgeName.Armhole).End.XMm - back.FindEdge(EdgeName.Centre).End.XMm;
         list.Length("half back at the armhole line", "back", chestMm, hand.BackWidth.ValueMm);
-        list.LengthAtLeast("half across the back", "back", NarrowestMm(back), Math.Min(hand.AcrossBack.ValueMm - SwingMm, hand.Body.AcrossBack.ValueMm / 2));
-        list.LengthAtLeast("half across the front", "front", NarrowestMm(front), Math.Min(hand.AcrossFront.ValueMm - SwingMm, hand.Body.AcrossFront.ValueMm / 2));
+        list.Length("half across the back", "back", AcrossMm(back, hand.BackTouch), hand.AcrossBack.ValueMm);
+        list.Length("half across the front", "front", AcrossMm(front, hand.FrontTouch), hand.AcrossFront.ValueMm);
     }
 
     internal void CheckDarts(CheckList list)
@@ -83,8 +79,12 @@ internal sealed class BodiceChecks(BodiceDraft hand)
 
     private static double SideNeckMm(Panel panel) => panel.FindEdge(EdgeName.Neckline).End.YMm - panel.FindEdge(EdgeName.Waist).End.YMm;
 
-    // From the centre line to where the armhole comes nearest to it.
-    private static double NarrowestMm(Panel panel)
+    // Level from the centre line to where the armhole is drawn through.
+    private static double AcrossMm(Panel panel, in Point2D touch)
+        => Math.Abs(panel.FindEdge(EdgeName.Armhole).Stretches[0].ClosestTo(touch).Point.XMm - panel.FindEdge(EdgeName.Centre).Start.XMm);
+
+    /// <summary>From the centre line to where the armhole comes nearest to it.</summary>
+    internal static double NarrowestMm(Panel panel)
     {
         double centre = panel.FindEdge(EdgeName.Centre).Start.XMm;
         BoundingBox box = panel.FindEdge(EdgeName.Armhole).Stretches[0].Bounds;

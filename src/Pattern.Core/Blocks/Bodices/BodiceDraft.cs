@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -87,6 +86,12 @@ internal sealed class BodiceDraft
 
     internal Landmark CentreFrontWaist { get; private set; }
 
+    /// <summary>Where the armhole is drawn through at the width across the back.</summary>
+    internal Point2D BackTouch { get; private set; }
+
+    /// <inheritdoc cref="BackTouch"/>
+    internal Point2D FrontTouch { get; private set; }
+
     internal DraftedDart? BustDart { get; private set; }
 
     internal IReadOnlyList<(PanelName Panel, DraftedDart Dart)> WaistDarts => _waistDarts;
@@ -146,6 +151,7 @@ internal sealed class BodiceDraft
         WorkedLength height = (ArmholeDepth + NeckRise - drop).Half().Named("half back armhole height");
         WorkedLength width = (BackWidth - AcrossBack).Named("back part of the armhole");
         Landmark touch = Sheet.MarkFrom(CentreBackScye, Drafting.Across.Right, AcrossBack, Upright.Up, height, "back armhole touch");
+        BackTouch = touch.Position;
         WorkedLength hollow = width.Times(0.36).AtMost(height.Times(0.33)).Named("back armhole hollow");
         Landmark deep = Sheet.MarkFrom(CentreBackScye, Drafting.Across.Right, AcrossBack + hollow, Upright.Up, hollow, "back armhole hollow");
         Landmark sideWaist = Sheet.SquareAcross(CentreBackWaist, Drafting.Across.Right, BackWidth - BackShaping.SideIn, "back side waist");
@@ -199,6 +205,7 @@ internal sealed class BodiceDraft
         WorkedLength height = (scye - drop).Half().Named("half front armhole height");
         WorkedLength width = (FrontWidth - AcrossFront).Named("front part of the armhole");
         Landmark touch = Sheet.MarkFrom(centreScye, Drafting.Across.Left, AcrossFront, Upright.Up, height, "front armhole touch");
+        FrontTouch = touch.Position;
         WorkedLength hollow = width.Times(0.25).AtMost(height.Times(0.24)).Named("front armhole hollow");
         Landmark deep = Sheet.MarkFrom(centreScye, Drafting.Across.Left, AcrossFront + hollow, Upright.Up, hollow, "front armhole hollow");
 
@@ -246,9 +253,9 @@ internal sealed class BodiceDraft
             return (lying, folded, folded.Path.StartDirection.Reversed);
         }
 
-        Sheet.SquareAcross(centreScye, Drafting.Across.Left, FrontWidth, "front armhole line end", Names.FrontArmholeLine);
+        BodiceRefusals.RefuseWideBustDart(_draft, BustPoint.Position, lying.Position, centreScye.Position.YMm);
+        Sheet.SquareAcross(centreScye, Drafting.Across.Left, FrontWidth.Times(1.25), "front armhole line end", Names.FrontArmholeLine);
         WorkedLength reach = Sheet.Measure(BustPoint, lying, "bust point to underarm");
-        BodiceRefusals.RefuseReach(_draft, reach, centreScye.Position.YMm - BustPoint.Position.YMm);
         Landmark underarm = Sheet.Swing(BustPoint, reach, Sheet.FindLine(Names.FrontArmholeLine), SheetSide.Left, "front underarm");
         Sheet.Because("As far from the bust point as with the dart folded: opening the dart swings it up.");
         WorkedLength third = SideLength.DividedBy(3).Named("underarm to bust dart");

@@ -1,6 +1,5 @@
 using Pattern.Core.Measurement;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace Pattern.Core.Blocks;
 

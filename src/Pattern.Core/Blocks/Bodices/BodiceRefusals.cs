@@ -1,5 +1,5 @@
 using System;
-using Pattern.Core.Measurement;
+using Pattern.Core.Geometry;
 using UnitsNet;
 
 namespace Pattern.Core.Blocks;
@@ -14,6 +14,7 @@ internal static class BodiceRefusals
     private const double MostShoulderMm = 180;
     private const double MostSideInMm = 40;
     private const double MostSideOutMm = 30;
+    private const double MostBustDartRad = 40 * Math.PI / 180;
     private const double BustPointInsideMm = 20;
 
     internal static void Refuse(BlockDraft draft, BodiceDraft bodice)
@@ -68,10 +69,17 @@ internal static class BodiceRefusals
         }
     }
 
-    internal static void RefuseReach(BlockDraft draft, WorkedLength reach, double riseMm)
+    /// <summary>Refuses a bust dart that would be no dart any more.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="bustPoint">What the dart turns about.</param>
+    /// <param name="folded">The underarm with the dart folded.</param>
+    /// <param name="lineMm">The height of the armhole line that opening the dart lifts it to.</param>
+    internal static void RefuseWideBustDart(BlockDraft draft, in Point2D bustPoint, in Point2D folded, double lineMm)
     {
-        // Opened by more than 45 degrees the side would be no side any more.
-        double mostMm = reach.ValueMm * Math.Sin(Math.PI / 4);
+        double reachMm = bustPoint.DistanceMm(folded);
+        double foldedRad = Math.Asin(Math.Max(-1, Math.Min(1, (folded.YMm - bustPoint.YMm) / reachMm)));
+        double mostMm = (reachMm * Math.Sin(Math.Min(foldedRad + MostBustDartRad, Math.PI / 2))) + bustPoint.YMm - folded.YMm;
+        double riseMm = lineMm - folded.YMm;
         if (riseMm > mostMm)
         {
             throw draft.Refusal("The front is longer than its bust dart can take up: look at the length from side neck to waist over the bust.", Mm(riseMm), Mm(mostMm));

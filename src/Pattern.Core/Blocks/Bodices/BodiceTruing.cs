@@ -1,5 +1,6 @@
 using System;
 using System.Linq;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
@@ -67,6 +68,8 @@ internal static class BodiceTruing
 
         Panel back = trued.Find(PanelName.Back);
         Panel front = trued.Find(PanelName.Front);
+        RefuseWideDarts(draft, back);
+        RefuseWideDarts(draft, front);
         draft.Add(back, 2);
         draft.Add(front, 2);
         Mark(draft, back.FindEdge(EdgeName.Shoulder), hand.ShoulderDart);
@@ -74,6 +77,25 @@ internal static class BodiceTruing
         foreach ((PanelName panel, DraftedDart drafted) in hand.WaistDarts)
         {
             Mark(draft, trued.Find(panel).FindEdge(EdgeName.Waist), drafted);
+        }
+    }
+
+    // A dart that cannot be folded onto its own seam line is refused here, not when somebody draws it.
+    private static void RefuseWideDarts(BlockDraft draft, Panel panel)
+    {
+        foreach (Dart dart in panel.Edges.SelectMany(edge => edge.Darts))
+        {
+            try
+            {
+                _ = dart.Cap;
+            }
+            catch (ConstructionException refusal)
+            {
+                throw draft.Refusal(
+                    $"The {panel.Name} {dart.Name} is too wide to be folded onto its seam line: look at the lengths of front and back, and at bust and waist.",
+                    dart.Intake,
+                    refusal.Allowed ?? Length.Zero);
+            }
         }
     }
 

@@ -1,0 +1,119 @@
+#:project ../../src/Pattern.Core.Pdf/Pattern.Core.Pdf.csproj
+#:property PublishAot=false
+
+// Drafts a bodice block from bust and waist, with every other measurement taken where it is given and assumed where it is not, proves it, and makes its pieces.
+//
+//   dotnet run docs/samples/dress.cs
+//   dotnet run docs/samples/dress.cs -- --bust "88 cm" --waist "68 cm" --hip "94 cm" --length "60 cm" --out out
+//   dotnet run docs/samples/dress.cs -- --bust 88 --waist 68 --back-waist 41 --shoulder 12.5 --unit cm --out out
+//
+// Exit code 0: drafted, and every check passed. 1: nothing was written, and the message says why. 2: drawn, but a check failed: do not cut.
+// Advice, which names every measurement that was assumed, changes no exit code.
+
+using System;
+using System.Collections.Generic;
+using System.IO;
+using System.Linq;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
+using Pattern.Core.Output;
+using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
+using Pattern.Core.Pdf;
+using Pattern.Core.Pieces;
+using UnitsNet;
+using UnitsNet.Units;
+
+const string usage = """
+    --bust "34 1/2 in"  --waist "27 in"  [--hip "37 in"]  [--length "24 in"]
+    [--back-waist ..]  [--shoulder ..]  [--back-width ..]  [--neck ..]  [--upper-arm ..]  [--stature ..]
+    [--front-length ..]  [--scye-depth ..]  [--bust-ease ..]  [--waist-ease ..]  [--skirt-ease ..]  [--cap-ease ..]
+    [--unit in|cm]  [--out DIR]
+    What is not given of the body is assumed, and the report says so.
+    """;
+
+(string Option, BodyMeasurement Measurement)[] measurements =
+[
+    ("--bust", BodyMeasurement.BustGirth),
+    ("--waist", BodyMeasurement.WaistGirth),
+    ("--hip", BodyMeasurement.HipGirth),
+    ("--back-waist", BodyMeasurement.BackNeckPointToWaist),
+    ("--shoulder", BodyMeasurement.ShoulderLength),
+    ("--back-width", BodyMeasurement.AcrossBackWidth),
+    ("--neck", BodyMeasurement.NeckBaseGirth),
+    ("--upper-arm", BodyMeasurement.UpperArmGirth),
+    ("--stature", BodyMeasurement.Stature),
+    ("--front-length", BodyMeasurement.SideNeckPointToWaist),
+    ("--scye-depth", BodyMeasurement.ScyeDepthLength),
+];
+string[] known = [.. measurements.Select(one => one.Option), "--length", "--bust-ease", "--waist-ease", "--skirt-ease", "--cap-ease", "--unit", "--out"];
+
+try
+{
+    Dictionary<string, string> asked = ReadArguments();
+    LengthUnit unit = asked.GetValueOrDefault("--unit", "in") switch
+    {
+        "in" => LengthUnit.Inch,
+        "cm" => LengthUnit.Centimeter,
+        string other => throw new FormatException($"\"{other}\" is no unit of this command. Use in or cm."),
+    };
+    TapeStep tape = TapeStep.For(unit);
+    BodiceBlock bodice = Describe(asked, unit).Draft();
+    PieceLabel label = PieceLabel.For("Bodice").WithMeasurements(bodice.Body, tape);
+    PieceSet pieces = BodicePattern.From(bodice, new BodicePatternOptions { Label = bodice.Body.Name is { } name ? label.ForWhom(name) : label });
+    Drawing sheet = pieces.Draw(new PieceDrawingOptions { Tape = tape });
+    string steps = bodice.ToStepsText(tape);
+
+    // All are complete before the first is written.
+    IReadOnlyList<string> files = OutputFolder.At(asked.GetValueOrDefault("--out", "out"))
+        .With("bodice.svg", bodice.Draw().ToSvg())
+        .With("pieces.svg", sheet.ToSvg())
+        .With("dress-a4.pdf", sheet.ToPdf(SheetLayout.TiledOn(PaperSize.Find("A4"))))
+        .With("report.csv", bodice.Report.ToCsv())
+        .With("seams.csv", bodice.SeamsToCsv())
+        .With("steps.txt", steps)
+        .Save();
+
+    Console.Write(steps);
+    Console.WriteLine();
+    Console.WriteLine("To cut: " + string.Join("; ", pieces.CutList));
+    Console.WriteLine("Pieces: " + pieces.Report.Verdict());
+    Console.WriteLine("Written: " + string.Join(", ", files));
+    return bodice.Report.Passed && pieces.Report.Passed ? 0 : 2;
+}
+catch (Exception e) when (e is FormatException or ArgumentException or ConstructionException or IOException or UnauthorizedAccessException)
+{
+    // Without the name of the method's parameter, which says nothing to who typed a measurement.
+    Console.Error.WriteLine(e.Message.Split(" (Parameter '")[0]);
+    return 1;
+}
+
+BodiceBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
+{
+    // Viola is one of the cast of our theatre; her measurements serve where none are given.
+    bool isForViola = !measurements.Any(one => asked.ContainsKey(one.Option));
+    var body = BodyMeasurements.In(unit);
+    body = isForViola
+        ? body.Named("Viola").With(BodyMeasurement.BustGirth, "34 1/2 in").With(BodyMeasurement.WaistGirth, "27 in").With(BodyMeasurement.HipGirth, "37 in")
+            .With(BodyMeasurement.BackNeckPointToWaist, "16 in").With(BodyMeasurement.ShoulderLength, "4 7/8 in")
+        : body;
+    body = measurements.Where(one => asked.ContainsKey(one.Option)).Aggregate(body, (all, one) => all.With(one.Measurement, asked[one.Option]));
+    BodiceBlockBuilder bodice = BodiceBlock.For(body);
+    bodice = asked.TryGetValue("--bust-ease", out string? bust) ? bodice.WithBustEase(Tape.Parse(bust, unit)) : bodice;
+    return asked.TryGetValue("--waist-ease", out string? waist) ? bodice.WithWaistEase(Tape.Parse(waist, unit)) : bodice;
+}
+
+Dictionary<string, string> ReadArguments()
+{
+    var asked = new Dictionary<string, string>();
+    for (int i = 0; i < args.Length; i += 2)
+    {
+        if (!known.Contains(args[i]) || i + 1 == args.Length || !asked.TryAdd(args[i], args[i + 1]))
+        {
+            throw new FormatException($"\"{args[i]}\" is unknown, has no value, or is given twice. Use:{Environment.NewLine}{usage}");
+        }
+    }
+
+    return asked;
+}

@@ -1,0 +1,68 @@
+using System.Collections.Generic;
+using System.Diagnostics.Contracts;
+using System.Linq;
+using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
+using Pattern.Core.Measurement;
+using Pattern.Core.Panels;
+using Pattern.Core.Pieces;
+
+namespace Pattern.Core.Patterns;
+
+/// <summary>Makes all pieces of a bodice from its block: front on the fold, two backs with a zip between them, facings of the neckline, and of the armhole where no sleeve is sewn in.</summary>
+/// <example><code>
+/// PieceSet bodice = BodicePattern.From(BodiceBlock.For(body.With(BodyMeasurement.BustGirth, "36")).Draft());
+/// bodice.Report.ThrowIfFailed();
+/// </code></example>
+public static class BodicePattern
+{
+    /// <summary>Makes the pieces with all options at their defaults.</summary>
+    /// <param name="block">A bodice block.</param>
+    /// <exception cref="ConstructionException">The block is no bodice, or has no room for a facing.</exception>
+    [Pure]
+    public static PieceSet From(Block block) => From(block, new BodicePatternOptions());
+
+    /// <summary>Makes the pieces.</summary>
+    /// <remarks>Facings are cut from the main cloth and from interfacing.</remarks>
+    /// <param name="block">A bodice block.</param>
+    /// <param name="options">How they are made.</param>
+    /// <exception cref="ConstructionException">The block is no bodice, or has no room for a facing.</exception>
+    [Pure]
+    public static PieceSet From(Block block, BodicePatternOptions options)
+    {
+        Guard.NotNull(block, nameof(block));
+        Guard.NotNull(options, nameof(options));
+        if (block.Record.Own is not BodiceDraft)
+        {
+            throw new ConstructionException(DiagnosticCode.NotThisGarment, block.Heading, "bodice") { Step = "making the pieces of a bodice" };
+        }
+
+        TapeStep tape = TapeStep.For(block.Body.Unit);
+        options = options with { IsMetric = tape.IsMetric };
+        PatternPiece front = Piece(block.FindPanel(PanelName.Front), options).CutOnFold(EdgeName.Centre);
+        PatternPiece back = Piece(block.FindPanel(PanelName.Back), options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
+        var pieces = new List<PatternPiece> { front.Cut(1, ClothName.Main), back.Cut(2, ClothName.Main) };
+        Face(EdgeName.Neckline);
+        if (options.Armhole == ArmholeFinish.Faced)
+        {
+            Face(EdgeName.Armhole);
+        }
+
+        return PieceSet.Of([.. pieces.Select(piece => options.Label is { } label ? piece.WithLabel(label) : piece).Select(piece => piece.WithTape(tape))]);
+
+        void Face(EdgeName edge)
+        {
+            foreach (PatternPiece piece in new[] { front, back })
+            {
+                PatternPiece facing = piece.FacingOf(edge, options.FacingDepth);
+                int count = facing.FoldLine is null ? 2 : 1;
+                pieces.Add(facing.Cut(count, ClothName.Main).Cut(count, ClothName.Interfacing));
+            }
+        }
+    }
+
+    private static PatternPiece Piece(Panel panel, BodicePatternOptions options) => PatternPiece.From(panel)
+        .WithAllowance(options.SeamAllowance)
+        .WithAllowance(EdgeName.Neckline, options.CurveAllowance)
+        .WithAllowance(EdgeName.Armhole, options.CurveAllowance);
+}

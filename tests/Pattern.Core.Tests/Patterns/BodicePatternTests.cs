@@ -53,6 +53,14 @@ public class BodicePatternTests
     }
 
     [Fact]
+    public void From_WithALabel_LeavesRoomForItOnEveryPiece()
+    {
+        PieceLabel label = PieceLabel.For("Bodice").ForWhom("Viola").WithMeasurements(Block.Body, Pattern.Core.Measurement.TapeStep.Millimeter);
+        PieceSet pieces = BodicePattern.From(Block, new BodicePatternOptions { Label = label });
+        Assert.True(pieces.Report.Passed, pieces.Report.ToString());
+    }
+
+    [Fact]
     public void From_ASkirt_IsRefused()
         => Assert.Equal(DiagnosticCode.NotThisGarment, Assert.Throws<ConstructionException>(() => BodicePattern.From(SkirtBlock.For(Bodies.Example).Draft())).Code);
 }

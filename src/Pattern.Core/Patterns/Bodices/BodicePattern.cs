@@ -41,14 +41,17 @@ public static class BodicePattern
         options = options with { IsMetric = tape.IsMetric };
         PatternPiece front = Piece(block.FindPanel(PanelName.Front), options).CutOnFold(EdgeName.Centre);
         PatternPiece back = Piece(block.FindPanel(PanelName.Back), options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
-        var pieces = new List<PatternPiece> { front.Cut(1, ClothName.Main), back.Cut(2, ClothName.Main) };
+        var pieces = new List<PatternPiece> { Labelled(front).Cut(1, ClothName.Main), Labelled(back).Cut(2, ClothName.Main) };
         Face(EdgeName.Neckline);
         if (options.Armhole == ArmholeFinish.Faced)
         {
             Face(EdgeName.Armhole);
         }
 
-        return PieceSet.Of([.. pieces.Select(piece => options.Label is { } label ? piece.WithLabel(label) : piece).Select(piece => piece.WithTape(tape))]);
+        return PieceSet.Of([.. pieces.Select(piece => piece.WithTape(tape))]);
+
+        // A facing has room for its own name and cut alone.
+        PatternPiece Labelled(PatternPiece piece) => options.Label is { } label ? piece.WithLabel(label) : piece;
 
         void Face(EdgeName edge)
         {

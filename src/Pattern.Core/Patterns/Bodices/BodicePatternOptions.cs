@@ -1,3 +1,4 @@
+using System;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Pieces;
 using UnitsNet;
@@ -49,9 +50,13 @@ public sealed record BodicePatternOptions
         init => _armhole = (ArmholeFinish)Guard.Choice((int)value, 2, nameof(Armhole));
     }
 
-    /// <summary>What is printed on each piece besides its name, or null for pieces without a label.</summary>
+    /// <summary>What is printed on front and back besides their names, or null for pieces without a label; facings have room for their names alone.</summary>
     /// <value>Default null.</value>
     public PieceLabel? Label { get; init; }
+
+    /// <summary>All of it in millimetres, whatever the culture.</summary>
+    public override string ToString() => FormattableString.Invariant(
+        $"seams {SeamAllowance.Millimeters:0.##} mm, curves {CurveAllowance.Millimeters:0.##} mm, zip in {ZipAllowance.Millimeters:0.##} mm, facings {FacingDepth.Millimeters:0.##} mm deep, armhole {_armhole}, {(Label is null ? "no label" : "labels")}");
 
     internal bool IsMetric { get; init; }
 

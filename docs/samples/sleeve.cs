@@ -18,12 +18,14 @@ using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;
+using Pattern.Core.Patterns;
+using Pattern.Core.Pieces;
 using UnitsNet;
 using UnitsNet.Units;
 
 const string usage = """
     [--bust "88 cm"]  [--upper-arm "28.4 cm"]  [--wrist "16 cm"]  [--arm "58.5 cm"]  [--stature "164 cm"]  [--unit in|cm]
-    [--fit close|easy]  [--length long|three-quarter|short]  [--elbow straight|eased|dart]  [--cap-ease "2.5 cm"]  [--out DIR]
+    [--fit close|easy]  [--length long|three-quarter|short]  [--elbow straight|eased|dart|two]  [--cap-ease "2.5 cm"]  [--out DIR]
     """;
 string[] known = ["--bust", "--upper-arm", "--wrist", "--arm", "--stature", "--unit", "--fit", "--length", "--elbow", "--cap-ease", "--out"];
 
@@ -41,13 +43,17 @@ try
     LengthUnit unit = Choice("--unit", "cm", ("in", LengthUnit.Inch), ("cm", LengthUnit.Centimeter));
     SleeveBlock sleeve = Describe(unit).Draft();
     TapeStep tape = TapeStep.For(unit);
-    IReadOnlyList<string> files = OutputFolder.At(asked.GetValueOrDefault("--out", "out/sleeve"))
+    PieceSet pieces = SleevePattern.From(sleeve);
+    OutputFolder files = OutputFolder.At(asked.GetValueOrDefault("--out", "out/sleeve"));
+    files = sleeve.Panels.Count > 1 ? files : files.With("head-and-armhole.svg", HeadAndArmhole(sleeve).ToSvg());
+    files = files
         .With("sleeve.svg", sleeve.Draw().ToSvg())
-        .With("head-and-armhole.svg", HeadAndArmhole(sleeve).ToSvg())
+        .With("sleeve-pieces.svg", pieces.Draw(new PieceDrawingOptions { Tape = tape }).ToSvg())
+        .With("sleeve.dxf", pieces.Pieces.ToDxf())
         .With("steps.txt", sleeve.ToStepsText(tape))
         .With("report.csv", sleeve.Report.ToCsv())
-        .With("sleeve.json", PatternDocument.Of(sleeve).ToJson())
-        .Save();
+        .With("sleeve.json", PatternDocument.Of(sleeve, pieces).ToJson());
+    IReadOnlyList<string> written = files.Save();
 
     Console.WriteLine(sleeve);
     foreach (Finding advice in sleeve.Report.Advice)
@@ -55,8 +61,8 @@ try
         Console.WriteLine("  " + advice);
     }
 
-    Console.WriteLine("Written: " + string.Join(", ", files));
-    return sleeve.Report.Passed ? 0 : 2;
+    Console.WriteLine("Written: " + string.Join(", ", written));
+    return sleeve.Report.Passed && pieces.Report.Passed ? 0 : 2;
 
     SleeveBlockBuilder Describe(LengthUnit of)
     {
@@ -76,7 +82,8 @@ try
             "straight" => builder,
             "eased" => builder.WithElbowEase(),
             "dart" => builder.WithElbowDart(),
-            string other => throw new FormatException($"\"{other}\" is no shaping of the elbow. Use straight, eased or dart."),
+            "two" => builder.InTwoPieces(),
+            string other => throw new FormatException($"\"{other}\" is no shaping of the elbow. Use straight, eased, dart or two."),
         };
     }
 

@@ -248,6 +248,9 @@ public enum DiagnosticCode
     /// <summary>Lines that are to be trued as one do not meet at a seam.</summary>
     LinesNotJoined = 2206,
 
+    /// <summary>Two edges that were to be laid on each other differ in length or shape.</summary>
+    EdgesNotAlike = 2207,
+
     // 23xx: truing.
 
     /// <summary>No line meets the length that a darted edge has to close to.</summary>

@@ -96,6 +96,7 @@ internal static class MessageRegistry
         [DiagnosticCode.SeamEndFixed] = (Severity.Error, "The seam {0} ends at a fixed place on edge {1} of panel {2}, and would have to become {3} longer there. Mark that place with a notch, or let the other edge give way."),
         [DiagnosticCode.NotchesUnpaired] = (Severity.Error, "The seam {0} has {1} notches on one edge and {2} on the other. Add the missing notches, or take off those that have no twin."),
         [DiagnosticCode.LinesNotJoined] = (Severity.Error, "The lines {0} and {1} do not meet at one end of a seam of the plan. Name edges that lie next to both edges of a seam."),
+        [DiagnosticCode.EdgesNotAlike] = (Severity.Error, "The edges {0} and {1} do not lie on each other: they are {2} apart, allowed is {3}, and neither may have a dart. True them to one length and shape first."),
 
         // 23xx: truing.
         [DiagnosticCode.WaistNotTrued] = (Severity.Error, "No waistline on panel {0} closes to {1} and meets a side seam of {2}. Take in less with darts: ask for less intake or more side shaping, give more waist ease or less hip ease, or make the darts longer."),

@@ -149,7 +149,7 @@ public sealed class Armhole
         return Half(Checked(path, panel.Name.Text), notches, usualMm, usualCount);
     }
 
-    private static bool BeginsAtSide(Panel panel)
+    internal static bool BeginsAtSide(Panel panel)
     {
         EdgeName before = panel.Neighbour(EdgeName.Armhole, Toward.Start);
         EdgeName after = panel.Neighbour(EdgeName.Armhole, Toward.End);

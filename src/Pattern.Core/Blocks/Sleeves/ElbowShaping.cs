@@ -11,4 +11,7 @@ internal enum ElbowShaping
 
     /// <summary>Bent forward; what the back seam is longer by is a dart at the elbow.</summary>
     Dart,
+
+    /// <summary>Cut in two, an upper and an under sleeve, both bent forward; what the back seam of the upper one is longer by is eased in at the elbow.</summary>
+    TwoPiece,
 }

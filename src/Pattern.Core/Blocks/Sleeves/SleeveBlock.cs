@@ -25,6 +25,18 @@ public sealed class SleeveBlock : Block
     /// <summary>The panel of a sleeve in one piece.</summary>
     public static PanelName SleevePanel => SleeveNames.Sleeve;
 
+    /// <summary>The upper panel of a sleeve in two pieces.</summary>
+    public static PanelName TopPanel => SleeveInTwo.Top;
+
+    /// <summary>The under panel of a sleeve in two pieces.</summary>
+    public static PanelName UnderPanel => SleeveInTwo.Under;
+
+    /// <summary>The seam of a sleeve in two pieces that lies in front of the arm, on both its panels.</summary>
+    public static EdgeName FrontSeam => SleeveInTwo.FrontSeam;
+
+    /// <summary>The seam of a sleeve in two pieces that lies behind the arm, on both its panels.</summary>
+    public static EdgeName BackSeam => SleeveInTwo.BackSeam;
+
     /// <summary>The armhole that it is set into.</summary>
     public Armhole Armhole => _hand.Armhole;
 
@@ -57,7 +69,7 @@ public sealed class SleeveBlock : Block
     public static SleeveBlockBuilder For(Block block) => For(Armhole.Of(block), block.Body);
 
     /// <summary>How the sleeve is set in: its head sewn to both armholes, the crown to the shoulder, with its ease between there and the first notches.</summary>
-    /// <remarks>Walk it on the panel of this sleeve and on panels whose armholes carry the notches; <see cref="Armhole.Notched"/> puts them there.</remarks>
+    /// <remarks>Walk it on the panels of this sleeve and on panels whose armholes carry the notches; <see cref="Armhole.Notched"/> puts them there.</remarks>
     /// <param name="front">The panel that carries the front armhole.</param>
     /// <param name="back">The panel that carries the back armhole.</param>
     /// <exception cref="ConstructionException">A panel has no armhole, or none that begins at its side seam or ends at its shoulder.</exception>

@@ -87,6 +87,11 @@ public sealed class SleeveBlockBuilder
     [Pure]
     public SleeveBlockBuilder WithElbowEase(Length? ease = null) => WithElbow(ElbowShaping.Eased, ease, nameof(ease));
 
+    /// <summary>Cuts the sleeve in two, an upper and an under sleeve, both bent forward at the elbow. Their seams meet the armhole at its first notches. The sleeve has to reach below the elbow.</summary>
+    /// <param name="elbowEase">How much longer the back seam of the upper sleeve is, 2 to 60 mm: the more, the more both are bent. Default 3/16 in (0.5 cm).</param>
+    [Pure]
+    public SleeveBlockBuilder InTwoPieces(Length? elbowEase = null) => WithElbow(ElbowShaping.TwoPiece, elbowEase, nameof(elbowEase));
+
     /// <summary>Drafts the sleeve and checks it.</summary>
     /// <returns>The sleeve. Its report may say that a check failed: it can still be drawn and looked at.</returns>
     /// <exception cref="ConstructionException">A measurement is missing, or no such sleeve fits into this armhole.</exception>

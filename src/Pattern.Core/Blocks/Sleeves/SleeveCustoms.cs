@@ -23,6 +23,7 @@ internal sealed class SleeveCustoms
         LeastElbowEaseMm = isMetric ? 30 : 1.25 * Inch;
         ElbowDartMm = isMetric ? 20 : 0.75 * Inch;
         ElbowEaseMm = isMetric ? 10 : 0.375 * Inch;
+        TwoPieceEaseMm = isMetric ? 5 : 0.1875 * Inch;
         ClearMm = isMetric ? 50 : 2 * Inch;
         LeastSeamMm = isMetric ? 25 : Inch;
     }
@@ -41,6 +42,9 @@ internal sealed class SleeveCustoms
     internal double ElbowDartMm { get; }
 
     internal double ElbowEaseMm { get; }
+
+    /// <summary>What the back seam of an upper sleeve is longer by.</summary>
+    internal double TwoPieceEaseMm { get; }
 
     /// <summary>What a sleeve has to reach beyond the elbow to have one.</summary>
     internal double ClearMm { get; }

@@ -131,6 +131,8 @@ internal sealed class SleeveDraft
     /// <summary>The elbow on the back seam, which ends at the underarm.</summary>
     internal EdgePlace BackElbow(Panel panel) => EdgeName.BackUnderarm.At(Mm(panel.FindEdge(EdgeName.BackUnderarm).SewnLengthMm() * (1 - (ElbowDepthMm / HemDepthMm))));
 
+    internal bool IsInTwo => Options.Elbow == ElbowShaping.TwoPiece;
+
     /// <summary>Whether the sleeve reaches below the elbow by enough to mark it.</summary>
     internal bool HasElbow => HemDepthMm > ElbowDepthMm + Customs.ClearMm;
 
@@ -297,7 +299,7 @@ internal sealed class SleeveDraft
 
     private SleeveHead Measured(CheckList list)
     {
-        _ = SleeveHead.TryMeasure(list, Armhole.BackHalf.Notches.Length, Armhole.FrontHalf.Notches.Length, out SleeveHead head);
+        _ = SleeveHead.TryMeasure(list, IsInTwo, Armhole.BackHalf.Notches.Length, Armhole.FrontHalf.Notches.Length, out SleeveHead head);
         return head;
     }
 

@@ -24,17 +24,16 @@ internal sealed class SleeveMethod() : DraftingMethod("sleeve block", "1", Sleev
     {
         SleeveDraft hand = SleeveDraft.Draw(draft, SleeveSettings.OptionsOf(draft.Values));
         draft.Own = hand;
-        draft.Remark("The right sleeve from outside: back to the left, front to the right.");
-        Panel straight = hand.ToPanel();
-        Panel sleeve = Shaped(draft, hand, straight);
-        draft.Add(sleeve, 2);
-        if (!ReferenceEquals(sleeve, straight))
+        draft.Remark(hand.IsInTwo
+            ? "The right sleeve, both parts from outside: the front of the top sleeve to the right, that of the under sleeve to the left."
+            : "The right sleeve from outside: back to the left, front to the right.");
+        Panel[] panels = Shaped(draft, hand, hand.ToPanel());
+        foreach (Panel panel in panels)
         {
-            draft.Trued(SleeveNames.FrontWrist, sleeve.FindEdge(hand.LowerEdge).Start);
-            draft.Trued(SleeveNames.BackWrist, sleeve.FindEdge(hand.LowerEdge).End);
+            draft.Add(panel, 2);
         }
 
-        var checks = new SleeveChecks(hand, sleeve);
+        var checks = new SleeveChecks(hand, panels);
         double handMm = ArmMeasures.HandMm(draft.Body, hand.Arm.Wrist);
         draft.Check("head", checks.CheckHead);
         draft.Check("width", checks.CheckWidth);
@@ -46,11 +45,11 @@ internal sealed class SleeveMethod() : DraftingMethod("sleeve block", "1", Sleev
         draft.Check("advice", list => SleeveAdvice.Give(list, hand, handMm));
     }
 
-    private static Panel Shaped(BlockDraft draft, SleeveDraft hand, Panel straight)
+    private static Panel[] Shaped(BlockDraft draft, SleeveDraft hand, Panel straight)
     {
         if (hand.Options.Elbow == ElbowShaping.Straight)
         {
-            return straight;
+            return [straight];
         }
 
         if (!hand.HasElbow)
@@ -61,7 +60,16 @@ internal sealed class SleeveMethod() : DraftingMethod("sleeve block", "1", Sleev
                 Length.FromMillimeters(hand.ElbowDepthMm + hand.Customs.ClearMm));
         }
 
-        return hand.Options.Elbow == ElbowShaping.Dart ? SleeveElbow.WithDart(hand, straight, draft.Sheet) : SleeveElbow.Eased(hand, straight, draft.Sheet);
+        if (hand.IsInTwo)
+        {
+            (Panel top, Panel under) = SleeveInTwo.Cut(hand, draft, straight);
+            return [top, under];
+        }
+
+        Panel bent = hand.Options.Elbow == ElbowShaping.Dart ? SleeveElbow.WithDart(hand, straight, draft.Sheet) : SleeveElbow.Eased(hand, straight, draft.Sheet);
+        draft.Trued(SleeveNames.FrontWrist, bent.FindEdge(hand.LowerEdge).Start);
+        draft.Trued(SleeveNames.BackWrist, bent.FindEdge(hand.LowerEdge).End);
+        return [bent];
     }
 
     private static void Sew(BlockDraft draft, SleeveDraft hand)
@@ -70,6 +78,10 @@ internal sealed class SleeveMethod() : DraftingMethod("sleeve block", "1", Sleev
         {
             Length ease = Length.FromMillimeters(hand.Options.ElbowMm ?? hand.Customs.ElbowEaseMm);
             draft.Seams(SeamPlan.Of(Underarm.WithEaseBetween(ease, SeamMark.Notch(1), SeamMark.Notch(2))));
+        }
+        else if (hand.IsInTwo)
+        {
+            draft.Seams(SleeveInTwo.Plan(Length.FromMillimeters(hand.Options.ElbowMm ?? hand.Customs.TwoPieceEaseMm)));
         }
         else
         {

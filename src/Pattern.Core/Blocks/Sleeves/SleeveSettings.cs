@@ -17,7 +17,7 @@ internal static class SleeveSettings
 
     private static readonly string[] Fits = ["close", "easy"];
     private static readonly string[] Lengths = ["long", "three-quarter", "short"];
-    private static readonly string[] Elbows = ["straight", "eased", "dart"];
+    private static readonly string[] Elbows = ["straight", "eased", "dart", "two pieces"];
 
     private static readonly (MethodSetting Setting, Func<SleeveOptions, SettingValue> Get, Func<SleeveOptions, SettingValue, SleeveOptions> Set)[] Entries =
     [

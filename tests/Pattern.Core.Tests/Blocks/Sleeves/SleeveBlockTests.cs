@@ -180,6 +180,41 @@ public class SleeveBlockTests
         Assert.Equal([0, easeMm, 0], walk.Stretches.Select(stretch => stretch.EaseFound.Millimeters), new Near(1e-6));
     }
 
+    // Seams at the first notches, so that no ease lies below them; the under sleeve about two fifths of the width (common practice, no source: 60 to 40).
+    [Theory]
+    [InlineData(3)]
+    [InlineData(5)]
+    [InlineData(8)]
+    public void InTwoPieces_AnyEase_HasSeamsThatWalk(double easeMm)
+    {
+        SleeveBlock sleeve = SleeveBlock.For(Handbook, Worked).InTwoPieces(Mm(easeMm)).Draft();
+        Panel top = sleeve.FindPanel(SleeveBlock.TopPanel);
+        Panel under = sleeve.FindPanel(SleeveBlock.UnderPanel);
+
+        sleeve.Report.ThrowIfFailed();
+        IReadOnlyList<SeamWalk> walks = sleeve.Seams.Walk(top, under);
+        Assert.All(walks[0].Stretches, stretch => Assert.Equal(0, stretch.EaseFound.Millimeters, 1e-6));
+        Assert.Equal([0, easeMm, 0], walks[1].Stretches.Select(stretch => stretch.EaseFound.Millimeters), new Near(1e-6));
+        Assert.Equal(425.67 + 25, (top.FindEdge(EdgeName.SleeveHead).SewnLength + under.FindEdge(EdgeName.SleeveHead).SewnLength).Millimeters, 0.01);
+        Assert.All(from panel in sleeve.Panels from edge in new[] { SleeveBlock.FrontSeam, SleeveBlock.BackSeam } select panel.FindEdge(edge), seam => Assert.Single(seam.Stretches[0].Segments));
+        Assert.Equal(160, under.FindEdge(EdgeName.SleeveHead).SewnLength.Millimeters, 1e-6);
+Assert.InRange(under.FindEdge(EdgeName.Wrist).SewnLength / (top.FindEdge(EdgeName.Wrist).SewnLength + under.FindEdge(EdgeName.Wrist).SewnLength), 0.35, 0.45);
+        Assert.Equal(210, (top.FindEdge(EdgeName.Wrist).SewnLength + under.FindEdge(EdgeName.Wrist).SewnLength).Millimeters, 1.5);
+    }
+
+    [Fact]
+    public void SeamsInto_OfASleeveInTwo_Walk()
+    {
+        SleeveBlock sleeve = SleeveBlock.For(Handbook, Worked).InTwoPieces().Draft();
+        Panel front = sleeve.Armhole.Notched(FrontPanel(88));
+        Panel back = sleeve.Armhole.Notched(BackPanel(88));
+
+        CheckReport report = sleeve.SeamsInto(front, back).Check([.. sleeve.Panels, front, back]);
+
+        report.ThrowIfFailed();
+        Assert.Equal(4, sleeve.SeamsInto(front, back).Seams.Count);
+    }
+
     [Fact]
     public void WithElbowDart_OnAShortSleeve_IsRefused()
     {

@@ -65,6 +65,21 @@ public class SleevePropertyTests
         return holds && (sleeve.Report.Passed || sleeve.Report.Failures.All(failure => failure.Check is "width at least that of the arm"));
     });
 
+    [Property(MaxTest = 100)]
+    public Property InTwoPieces_AnyArmholeAndArm_FitsOrSaysWhyNot() => Prop.ForAll(AnySleeve.ToArbitrary(), asked =>
+    {
+        try
+        {
+            SleeveBlock sleeve = asked.Builder(1).InTwoPieces().Draft();
+            double head = sleeve.Panels.Sum(panel => panel.FindEdge(EdgeName.SleeveHead).Stretches[0].Segments.Sum(segment => QuadratureMm(segment.AsCubic())));
+            return sleeve.Report.Passed && Near(head - asked.Armhole.FrontLength.Millimeters - asked.Armhole.BackLength.Millimeters, asked.CapEase);
+        }
+        catch (ConstructionException refusal) when (refusal.Code == DiagnosticCode.MethodDeclines)
+        {
+            return refusal.Measured is Length && refusal.Allowed is Length;
+        }
+    });
+
     [Property(MaxTest = 60)]
     public Property Draft_EverythingTwiceAsLarge_IsTwiceAsLarge() => Prop.ForAll(AnySleeve.Where(asked => asked.Elbow == 0 && asked.Arm < 350 && asked.Wrist < 270).ToArbitrary(), asked =>
     {

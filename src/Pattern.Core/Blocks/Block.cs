@@ -112,8 +112,14 @@ public partial class Block
     [Pure]
     public IReadOnlyList<BlockLine> FindFolds(PanelName name)
     {
-        Panel sewn = FindPanel(name);
-        return _record.AsCut.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, sewn.EdgesRaw)).Folds ?? [];
+        _ = FindPanel(name);
+        return FoldsOf(name);
+    }
+
+    internal IReadOnlyList<BlockLine> FoldsOf(PanelName name)
+    {
+        Panel? sewn = Array.Find(_panels, panel => panel.Name == name);
+        return sewn is null ? [] : _record.AsCut.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, sewn.EdgesRaw)).Folds ?? [];
     }
 
     /// <summary>Makes a design of this block, with every setting as usual.</summary>

@@ -13,6 +13,9 @@ internal sealed class TurnUp
     private const int Depths = 16;
     private const int Halvings = 12;
 
+    // What is folded by less than an edge may be off its straight fold, twice over, is no turn-up.
+    private const double LeastMm = 2;
+
     // At its full depth a slice would run along the cut line itself.
     private const double ShortMm = 0.02;
 
@@ -22,6 +25,7 @@ internal sealed class TurnUp
     private readonly Vector2D _beyond;
     private readonly CurvePath _cutLine;
     private readonly double _allowanceMm;
+    private readonly double _deepestMm;
     private readonly double _reachMm;
 
     private TurnUp(PatternPiece piece, PieceEdge edge)
@@ -31,7 +35,11 @@ internal sealed class TurnUp
         BoundingBox box = _cutLine.Bounds;
         _reachMm = (box.RightMm - box.LeftMm) + (box.TopMm - box.BottomMm);
         CurvePath seam = edge.SeamLine;
-        CurvePath fold = EdgeFold.IsStraight(seam) ? CurvePath.FromLine(new LineSegment(seam.Start, seam.End)) : seam;
+        bool isStraight = EdgeFold.IsStraight(seam);
+        CurvePath fold = isStraight ? CurvePath.FromLine(new LineSegment(seam.Start, seam.End)) : seam;
+
+        // The cut line follows the edge, which may be a little off its straight fold: a slice as deep as the allowance would leave the cloth where it is.
+        _deepestMm = _allowanceMm - ShortMm - (isStraight ? EdgeFold.OffStraightMm(seam) : 0);
         bool isInsideLeft = piece.SeamLine.SignedAreaMm2 > 0;
         var points = new List<Point2D>();
         var outward = new List<Vector2D>();
@@ -60,7 +68,7 @@ internal sealed class TurnUp
         double least = double.PositiveInfinity;
         for (int i = 1; i <= Depths; i++)
         {
-            least = Math.Min(least, WiderMm((_allowanceMm * i / Depths) - ShortMm));
+            least = Math.Min(least, WiderMm(_deepestMm * i / Depths));
         }
 
         return least;
@@ -72,7 +80,7 @@ internal sealed class TurnUp
         double flat = 0;
         for (int i = 1; i <= Depths; i++)
         {
-            double depth = (_allowanceMm * i / Depths) - ShortMm;
+            double depth = _deepestMm * i / Depths;
             if (WiderMm(depth) > atMostMm)
             {
                 // Between two depths the width grows evenly enough to be halved.
@@ -100,7 +108,7 @@ internal sealed class TurnUp
             PieceEdge edge = piece.Edges[i];
             bool isFolded = edge.Role == EdgeRole.Hem
                 || (IsOver(piece, edge, piece.Edges[(i + count - 1) % count], endsFirst: false) && IsOver(piece, edge, piece.Edges[(i + 1) % count], endsFirst: true));
-            if (isFolded && !edge.IsOnFold && edge.AllowanceMm > ShortMm * Depths)
+            if (isFolded && !edge.IsOnFold && edge.AllowanceMm > LeastMm)
             {
                 yield return (edge, new TurnUp(piece, edge));
             }

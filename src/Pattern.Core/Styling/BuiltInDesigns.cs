@@ -27,14 +27,20 @@ public static class BuiltInDesigns
     /// <summary>Strips gathered to each other below the hip.</summary>
     public static BlockDesign Tiers { get; } = new TiersDesign();
 
-    /// <summary>Knife pleats all around.</summary>
-    public static BlockDesign KnifePleats { get; } = new PleatsDesign(isBox: false);
+    /// <summary>Knife pleats, all around or in one part.</summary>
+    public static BlockDesign KnifePleats { get; } = new PleatsDesign(PleatKind.Knife);
 
-    /// <summary>Box pleats all around.</summary>
-    public static BlockDesign BoxPleats { get; } = new PleatsDesign(isBox: true);
+    /// <summary>Box pleats, all around or in one part.</summary>
+    public static BlockDesign BoxPleats { get; } = new PleatsDesign(PleatKind.Box);
+
+    /// <summary>Inverted pleats, all around or in one part.</summary>
+    public static BlockDesign InvertedPleats { get; } = new PleatsDesign(PleatKind.Inverted);
 
     /// <summary>Equal gores, the waist shaped in their seams.</summary>
     public static BlockDesign Gores { get; } = new GoresDesign();
+
+    /// <summary>A front and a back gore of their own width, side gores between them.</summary>
+    public static BlockDesign UnequalGores { get; } = new UnequalGoresDesign();
 
     /// <summary>The waist lowered along the panels, its darts carried on.</summary>
     public static BlockDesign LoweredWaist { get; } = new LoweredWaistDesign();
@@ -46,5 +52,5 @@ public static class BuiltInDesigns
     public static BlockDesign FacedWaist { get; } = new FacedWaistDesign();
 
     /// <summary>All of them, in the order of the guide.</summary>
-    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, HipYoke, KnifePleats, BoxPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist];
+    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist];
 }

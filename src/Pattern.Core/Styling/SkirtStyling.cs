@@ -60,6 +60,27 @@ public static partial class SkirtStyling
             .WithGiven(GoresDesign.Flare, flare)
             .WithGiven(GoresDesign.From, from));
 
+    /// <summary>Makes a skirt of a front gore and a back gore of their own width, and side gores that share the rest; what the darts and side seams of the block take in goes into the seams beside them.</summary>
+    /// <remarks>Where the zip stands in the centre back, the back gore is cut in two there.</remarks>
+    /// <param name="block">The block as drafted, straight; its waist, hip, levels, length and shaping serve, its panels are drawn anew.</param>
+    /// <param name="count">How many gores: 4, 6 or 8. Usually 6.</param>
+    /// <param name="frontWidth">How wide the front gore is at the hip. Usually a sixth of the hip (Baldt, 1916).</param>
+    /// <param name="backWidth">How wide the back gore is at the hip. Usually a sixth of the hip (Baldt, 1916).</param>
+    /// <param name="flare">How far each seam edge stands out at the hem, 0 to 10 in. Usually 2 in (5 cm).</param>
+    /// <param name="panelFlare">How far the seam edges beside front and back gore stand out. Usually as far as the others.</param>
+    /// <param name="from">From where the seams flare, below the waist. Usually from the hip; further down makes a trumpet.</param>
+    /// <exception cref="ConstructionException">The number is odd, a gore would be too narrow at the waist, or the level lies above the hip or too near to the hem.</exception>
+    [Pure]
+    public static Block UnequalGores(
+        this Block block, int? count = null, Length? frontWidth = null, Length? backWidth = null, Length? flare = null, Length? panelFlare = null, Length? from = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.UnequalGores.AsUsual()
+            .WithGiven(UnequalGoresDesign.Count, count)
+            .WithGiven(UnequalGoresDesign.FrontWidth, frontWidth)
+            .WithGiven(UnequalGoresDesign.BackWidth, backWidth)
+            .WithGiven(UnequalGoresDesign.Flare, flare)
+            .WithGiven(UnequalGoresDesign.PanelFlare, panelFlare)
+            .WithGiven(UnequalGoresDesign.From, from));
+
     /// <summary>Makes a circle skirt: a quarter circle to a double one, from waist, hip and length of the block.</summary>
     /// <remarks>For the part f of a circle the waist lies at the radius W / (2 pi f), the hem at the length further out.</remarks>
     /// <param name="block">A skirt block; its panels are drawn anew.</param>
@@ -102,16 +123,18 @@ public static partial class SkirtStyling
             })
             .WithGiven(PencilDesign.Height, height));
 
-    /// <summary>Cuts a hip yoke along a line parallel to the shaped waist; the darts close inside it, and what is left of them below comes off the side seam.</summary>
+    /// <summary>Cuts a hip yoke; the darts close inside it, and what is left of them below is eased in, as far as 1/4 in (5 mm) in a quarter, or comes off the side seam.</summary>
     /// <param name="block">A skirt block, or one that an A-line or flare was made of.</param>
-    /// <param name="depth">How deep, 1 to 10 in, but no deeper than the darts. Usually 4 in (10 cm), at most three quarters of the shortest dart.</param>
+    /// <param name="depth">How deep, 1 to 10 in, but no deeper than the darts. Usually 5 in (12.5 cm), or where the shortest dart nearly ends.</param>
     /// <param name="fullness">How much longer the top of the skirt is than the yoke that it is gathered to, 100 to 400 %. Usually as long: plain.</param>
+    /// <param name="line">How its lower edge runs. Usually parallel to the shaped waist.</param>
     /// <exception cref="ConstructionException">The yoke would end below a dart, or there is one already.</exception>
     [Pure]
-    public static Block HipYoke(this Block block, Length? depth = null, Ratio? fullness = null)
+    public static Block HipYoke(this Block block, Length? depth = null, Ratio? fullness = null, YokeLine line = YokeLine.Parallel)
         => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.HipYoke.AsUsual()
             .WithGiven(HipYokeDesign.Depth, depth)
-            .WithGiven(HipYokeDesign.Fullness, fullness));
+            .WithGiven(HipYokeDesign.Fullness, fullness)
+            .WithGiven(HipYokeDesign.Runs, (YokeLine)Guard.Choice((int)line, 2, nameof(line)) == YokeLine.Level ? HipYokeDesign.Level : null));
 
     /// <summary>Makes a wrap skirt: each front goes on beyond the centre front as its own mirror image.</summary>
     /// <param name="block">A skirt block that hangs straight or flares.</param>
@@ -134,19 +157,39 @@ public static partial class SkirtStyling
             .WithGiven(TiersDesign.Fullness, fullness)
             .WithGiven(TiersDesign.First, first));
 
-    /// <summary>Pleats the skirt all around with knife pleats, stitched down to the hip.</summary>
-    /// <remarks>The block is drawn as it is sewn, pleats folded; the pieces are the flat cloth, their cut edges shaped by folding.</remarks>
-    /// <param name="block">The block as drafted, straight.</param>
-    /// <param name="count">How many, a multiple of 4. Usually as many as are about 2 in (5 cm) wide at the hip.</param>
+    /// <summary>Pleats a skirt with knife pleats, from the waist or from a yoke, stitched down to the hip.</summary>
+    /// <remarks>The block is drawn as it is sewn, pleats folded; the pieces are the flat cloth, their cut edges shaped by folding. Seams lie hidden in the middle of an underlay.</remarks>
+    /// <param name="block">The block as drafted, straight, or with a plain yoke.</param>
+    /// <param name="count">How many in all: knife and inverted pleats a multiple of 4, box pleats 2 more than one; in one part half of that. Usually as many as are about 2 in (5 cm) wide at the hip.</param>
     /// <param name="depth">How deep they lie under, of the deepest that no three layers hide each other at, 20 to 100 %. Usually all of it: three times the hip of cloth.</param>
-    /// <exception cref="ConstructionException">The block hangs otherwise, or the pleats do not share out over four quarters.</exception>
+    /// <param name="part">Which part is pleated. Usually all around.</param>
+    /// <param name="stitchedDown">How far below the waist they are stitched down. Usually to the hip.</param>
+    /// <exception cref="ConstructionException">The block hangs otherwise, the pleats do not share out over the quarters, or would be stitched down beyond the hip.</exception>
     [Pure]
-    public static Block KnifePleats(this Block block, int? count = null, Ratio? depth = null)
-        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.KnifePleats.AsUsual().WithGiven(PleatsDesign.Count, count).WithGiven(PleatsDesign.Depth, depth));
+    public static Block KnifePleats(this Block block, int? count = null, Ratio? depth = null, PleatedPart part = PleatedPart.AllAround, Length? stitchedDown = null)
+        => Pleated(block, BuiltInDesigns.KnifePleats, count, depth, part, stitchedDown);
 
-    /// <summary>Pleats the skirt all around with box pleats, stitched down to the hip.</summary>
+    /// <summary>Pleats a skirt with box pleats, from the waist or from a yoke, stitched down to the hip; a box lies over the centre.</summary>
     /// <inheritdoc cref="KnifePleats"/>
     [Pure]
-    public static Block BoxPleats(this Block block, int? count = null, Ratio? depth = null)
-        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.BoxPleats.AsUsual().WithGiven(PleatsDesign.Count, count).WithGiven(PleatsDesign.Depth, depth));
+    public static Block BoxPleats(this Block block, int? count = null, Ratio? depth = null, PleatedPart part = PleatedPart.AllAround, Length? stitchedDown = null)
+        => Pleated(block, BuiltInDesigns.BoxPleats, count, depth, part, stitchedDown);
+
+    /// <summary>Pleats a skirt with inverted pleats, from the waist or from a yoke, stitched down to the hip; one lies over the centre.</summary>
+    /// <inheritdoc cref="KnifePleats"/>
+    [Pure]
+    public static Block InvertedPleats(this Block block, int? count = null, Ratio? depth = null, PleatedPart part = PleatedPart.AllAround, Length? stitchedDown = null)
+        => Pleated(block, BuiltInDesigns.InvertedPleats, count, depth, part, stitchedDown);
+
+    private static Block Pleated(Block block, BlockDesign design, int? count, Ratio? depth, PleatedPart part, Length? stitchedDown)
+        => Guard.NotNull(block, nameof(block)).With(design.AsUsual()
+            .WithGiven(PleatsDesign.Count, count)
+            .WithGiven(PleatsDesign.Depth, depth)
+            .WithGiven(PleatsDesign.Part, (PleatedPart)Guard.Choice((int)part, 3, nameof(part)) switch
+            {
+                PleatedPart.Front => PleatsDesign.FrontOnly,
+                PleatedPart.Back => PleatsDesign.BackOnly,
+                _ => null,
+            })
+            .WithGiven(PleatsDesign.Stitched, stitchedDown));
 }

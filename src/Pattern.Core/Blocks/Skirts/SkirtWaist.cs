@@ -47,7 +47,7 @@ internal sealed class SkirtWaist
         double across = Math.Max(target.ClosedLengthMm * 0.98, LeastReachMm);
         double rise = target.FirstGuess.YMm - target.Start.YMm + (across * Math.Tan(Math.Min(_sweep.AllAnglesRad, 1) / 2));
         _firstEnd = target.IsNear ? target.FirstGuess : new Point2D(target.Start.XMm + (_hand * across), target.Start.YMm + rise);
-        CubicBezier firstSide = HipCurves.Vertical(target.SideFoot, target.FirstGuess);
+        CubicBezier firstSide = target.SideTo(target.FirstGuess);
         _firstTurn = (SquareTo(firstSide).AngleRad + (_hand * _sweep.AllAnglesRad)) * LeastChange.MmPerRad;
         _roomMm = across;
     }
@@ -97,7 +97,7 @@ internal sealed class SkirtWaist
             return false;
         }
 
-        Side = HipCurves.Vertical(_target.SideFoot, _sweep.OpenEnd);
+        Side = _target.SideTo(_sweep.OpenEnd);
         _offSquareRad = SquareTo(Side).TurnRadTo(Direction.FromRadians(turnRad - (_hand * _sweep.AllAnglesRad)));
         return true;
     }

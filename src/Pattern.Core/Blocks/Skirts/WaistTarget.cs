@@ -15,4 +15,12 @@ internal readonly record struct WaistTarget(
 {
     /// <summary>Whether the first guess is near the end itself, where the edge has no darts.</summary>
     internal bool IsNear { get; init; }
+
+    /// <summary>Whether the side seam runs straight from its foot up to the edge, as a fold does, instead of in a hip curve.</summary>
+    internal bool IsStraightSide { get; init; }
+
+    /// <summary>The side seam up to an end.</summary>
+    internal CubicBezier SideTo(in Point2D end) => IsStraightSide
+        ? new CubicBezier(SideFoot, SideFoot + ((end - SideFoot) * (1.0 / 3)), SideFoot + ((end - SideFoot) * (2.0 / 3)), end)
+        : Panels.HipCurves.Vertical(SideFoot, end);
 }

@@ -27,7 +27,13 @@ internal static class EdgeFold
             return false;
         }
 
+        return OffStraightMm(edge) <= StraightMm;
+    }
+
+    /// <summary>How far a line stands off the straight one through its ends, at most.</summary>
+    internal static double OffStraightMm(CurvePath edge)
+    {
         Line line = Line.Through(edge.Start, edge.End);
-        return edge.SegmentsRaw.All(segment => PanelUnfolding.OffMm(segment, line) <= StraightMm);
+        return edge.SegmentsRaw.Max(segment => PanelUnfolding.OffMm(segment, line));
     }
 }

@@ -25,32 +25,18 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
     internal static readonly EdgeName Right = EdgeName.Of("right");
     internal static readonly EdgeName Left = EdgeName.Of("left");
 
-    // A flare needs some length to run out in.
-    private const double LeastRunMm = 50;
-
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
         SkirtTops.RefuseLowered(work);
         int count = work.Take(Count);
         WorkedLength flare = work.Take(Flare);
-        double hip = stock.Levels.UpperHipMm;
-        double from = work.IsGiven(From) ? work.Take(From).ValueMm : hip;
-        if (from < hip - CheckList.ToleranceMm || from > stock.LengthMm - LeastRunMm)
-        {
-            throw work.Refusal(string.Format(
-                CultureInfo.InvariantCulture, "Its seams would flare from {0:0} mm below the waist; between the hip at {1:0} mm and {2:0} mm above the hem they can. Choose a level there.", from, hip, LeastRunMm));
-        }
-
-        bool isTrumpet = flare.ValueMm > 0 && from > hip + CheckList.ToleranceMm;
-        if (isTrumpet && flare.ValueMm > (stock.LengthMm - from) / 2)
-        {
-            throw work.Refusal(string.Format(
-                CultureInfo.InvariantCulture, "Its seams would curve out by {0:0} mm over the last {1:0} mm, which is more than half of that. Let them flare from further up, or less.", flare.ValueMm, stock.LengthMm - from));
-        }
-
-        Panel half = Half(stock, count, hip, isTrumpet ? 0 : flare.ValueMm);
-        Panel gore = Whole(isTrumpet ? Trumpet(half, flare.ValueMm, from) : half);
+        double from = GoreHalf.FlareFrom(work, stock, From, flare.ValueMm);
+        bool isTrumpet = flare.ValueMm > 0 && from > stock.Levels.UpperHipMm + CheckList.ToleranceMm;
+        double hip = stock.HipMm / count / 2;
+        var shape = new GoreHalf(hip, hip - (stock.WaistMm / count / 2), flare.ValueMm);
+        Panel half = shape.Draw(stock, from, shape.CurveMm(stock, from));
+        Panel gore = GoreShape.Whole(Gore, (half, Right), (half, Left), (1, 1));
         foreach (Panel old in work.Source.Panels)
         {
             work.Drop(old.Name);
@@ -58,86 +44,8 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
 
         work.Add(gore, count);
         work.Sew(SeamPlan.Of(Seam.Between(EdgeOf.Panel(Gore, Right), EdgeOf.Panel(Gore, Left)).Running(SeamRun.Opposite).Named("gore seam", "waist to hip", "hip to hem")));
-        Tell(work, stock, count, flare, WorkedLength.GivenMm("hip depth", hip), isTrumpet ? WorkedLength.GivenMm(null, from) : null);
+        Tell(work, stock, count, flare, WorkedLength.GivenMm("hip depth", stock.Levels.UpperHipMm), isTrumpet ? WorkedLength.GivenMm(null, from) : null);
         Promise(work, stock, count);
-    }
-
-    // One half of a gore, its middle where a quarter has its centre: straight below the hip or flared from there, the waist in one sweep, square to middle and seam.
-    private static Panel Half(SkirtStock stock, int count, double hipMm, double flareMm)
-    {
-        double waist = stock.WaistMm / count / 2;
-        double hip = stock.HipMm / count / 2;
-        double swing = 2 * Math.Asin(Math.Min(1, flareMm / 2 / (stock.LengthMm - hipMm)));
-        var foot = new Point2D(hip, -hipMm);
-
-        // The seam leaves the hip with the lean of the flare and reaches the waist with a lean that makes up for the taking in; an even waistline square to it rises by half of
-        // that lean over its width.
-        double lean = (2 * Math.Atan((hip - waist) / hipMm)) - swing;
-        var top = new Point2D(waist, waist * lean / 2);
-        double curve = HipCurves.Vertical(foot, foot + (top - foot).Rotated(Angle.FromRadians(-swing))).LengthMm();
-        var hem = new Point2D(hip, -stock.LengthMm);
-        var bottom = new Point2D(0, -stock.LengthMm);
-        var rough = new Panel(
-            Gore,
-            [
-                new PanelEdge(EdgeName.Waist, EdgeRole.Opening, CurvePath.FromCubic(CubicBezier.Between(Point2D.Origin, Direction.Right, top))),
-                new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.Trusted([PathSegment.FromCubic(HipCurves.Vertical(foot, top).Reversed()), PathSegment.FromLine(new LineSegment(foot, hem))], isClosed: false)),
-                new PanelEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.FromLine(new LineSegment(hem, bottom))),
-                new PanelEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.FromLine(new LineSegment(bottom, Point2D.Origin))),
-            ],
-            new PanelFeatures(new LineSegment(new Point2D(0, -hipMm), new Point2D(0, (-0.15 * hipMm) - (0.85 * stock.LengthMm))), [], [], []));
-        return SkirtFlare.SwingSide(rough, flareMm, waist, curve);
-    }
-
-    // From its level down the seam leaves the upright without a corner and curves out; it keeps its length, and the hem is square to it.
-    private static Panel Trumpet(Panel half, double flareMm, double fromMm)
-    {
-        CurvePath side = half.FindEdge(EdgeName.SideSeam).StretchesRaw[0];
-        Point2D foot = side.SegmentsRaw[0].End;
-        var from = new Point2D(foot.XMm, -fromMm);
-        double run = from.YMm - side.End.YMm;
-        double lower = 0;
-        double upper = run;
-        for (int i = 0; i < 60; i++)
-        {
-            double middle = (lower + upper) / 2;
-            (lower, upper) = Curve(middle).LengthMm() < run ? (middle, upper) : (lower, middle);
-        }
-
-        CubicBezier curve = Curve(upper);
-        CurvePath hem = CurvePath.FromCubic(CubicBezier.InOneSweep(curve.End, curve.EndDirection.TurnedRight, half.FindEdge(EdgeName.Hem).End, Direction.Left));
-        PathSegment[] straight = foot.DistanceMm(from) > CheckList.ToleranceMm ? [PathSegment.FromLine(new LineSegment(foot, from))] : [];
-        CurvePath newSide = CurvePath.Trusted([side.SegmentsRaw[0], .. straight, PathSegment.FromCubic(curve)], isClosed: false);
-        return half.WithEdges(
-            [
-                half.EdgesRaw[0],
-                new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, newSide),
-                new PanelEdge(EdgeName.Hem, EdgeRole.Hem, hem),
-                half.EdgesRaw[3],
-            ],
-            half.Features,
-            "flaring a gore");
-
-        CubicBezier Curve(double downMm) => HipCurves.Vertical(from, new Point2D(from.XMm + flareMm, from.YMm - downMm));
-    }
-
-    // The half and its image over the middle.
-    private static Panel Whole(Panel half)
-    {
-        Transform2D over = Transform2D.Mirror(Line.Vertical(Point2D.Origin));
-        CurvePath waist = half.FindEdge(EdgeName.Waist).StretchesRaw[0];
-        CurvePath side = half.FindEdge(EdgeName.SideSeam).StretchesRaw[0];
-        CurvePath hem = half.FindEdge(EdgeName.Hem).StretchesRaw[0];
-        Length hip = Length.FromMillimeters(side.SegmentsRaw[0].LengthMm());
-        return Panel.Named(Gore)
-            .WithEdge(EdgeName.Waist, EdgeRole.Opening, waist.Transformed(over).Reversed().Then(waist))
-            .WithEdge(Right, EdgeRole.Seam, side)
-            .WithEdge(EdgeName.Hem, EdgeRole.Hem, hem.Then(hem.Transformed(over).Reversed()))
-            .WithEdge(Left, EdgeRole.Seam, side.Transformed(over).Reversed())
-            .WithNotch(Right, hip)
-            .WithNotch(Left, side.Length - hip)
-            .WithGrainline(half.Grainline)
-            .Make();
     }
 
     private static void Tell(DesignDraft work, SkirtStock stock, int count, WorkedLength flare, WorkedLength hipDepth, WorkedLength? from)
@@ -168,20 +76,8 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
     {
         (PanelName, int)[] tops = [(Gore, count)];
         work.Check(SkirtPromises.Waist, list => SkirtPromises.ClosedWaist(list, tops, stock.WaistMm));
-        work.Check(SkirtPromises.Hip, list =>
-        {
-            Panel gore = list.FindPanel(Gore);
-            double width = gore.Notches.Count == 2 ? gore.Notches[0].Position.DistanceMm(gore.Notches[1].Position) : double.NaN;
-            list.Length("hip width all around", SkirtPromises.Block, count * width, stock.HipMm);
-        });
-        work.Check(SkirtPromises.Corners, list =>
-        {
-            Panel gore = list.FindPanel(Gore);
-            CurvePath waist = gore.FindEdge(EdgeName.Waist).StretchesRaw[0];
-            list.Angle("waist square to right seam", Gore.Text, CheckList.CornerRad(waist, gore.FindEdge(Right).StretchesRaw[0]), SkirtStock.SquareRad);
-            list.Angle("waist square to left seam", Gore.Text, CheckList.CornerRad(gore.FindEdge(Left).StretchesRaw[0], waist), SkirtStock.SquareRad);
-            list.Angle("waist without a corner", Gore.Text, SkirtPromises.SharpestCornerRad(waist), 0);
-        });
+        work.Check(SkirtPromises.Hip, list => list.Length("hip width all around", SkirtPromises.Block, count * GoreShape.HipMm(list.FindPanel(Gore)), stock.HipMm));
+        work.Check(SkirtPromises.Corners, list => GoreShape.CheckCorners(list, list.FindPanel(Gore)));
         work.Check(SkirtPromises.Hem, list =>
         {
             Panel gore = list.FindPanel(Gore);

@@ -4,193 +4,227 @@ using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
-using UnitsNet;
 
 namespace Pattern.Core.Styling;
 
-/// <summary>One quarter of a skirt pleated all around: as it is sewn, with the pleats folded, and as the flat cloth that it is cut from.</summary>
+/// <summary>One quarter of a skirt, pleated from centre to side: as it is sewn, with the pleats folded, and as the flat cloth that it is cut from.</summary>
+/// <remarks>Drawn from the centre out to the right, and put where the quarter lay at last.</remarks>
 internal sealed class PleatedQuarter
 {
-    private readonly double _hand;
-    private readonly double _centreMm;
+    private const double LeastShapingMm = 0.5;
+
+    private readonly PleatPlan _plan;
     private readonly double _hipMm;
     private readonly double _hemMm;
-    private readonly double _depthMm;
-    private readonly bool _isBox;
-    private readonly double[] _lines;
+    private readonly Transform2D _place;
+    private readonly Panel _sewn;
 
-    /// <param name="quarter">The quarter of the block.</param>
-    /// <param name="stock">Targets and levels.</param>
-    /// <param name="widthMm">How wide the quarter is at the hip, folded.</param>
-    /// <param name="count">How many pleats it has.</param>
-    /// <param name="lappingMm">What each takes in further at the waist; zero for none.</param>
-    /// <param name="depthMm">How deep a fold lies under.</param>
-    /// <param name="isBox">Box pleats rather than knife pleats.</param>
-    internal PleatedQuarter(Panel quarter, SkirtStock stock, double widthMm, int count, double lappingMm, double depthMm, bool isBox)
+    /// <param name="quarter">The quarter of the block; its top begins at the centre.</param>
+    /// <param name="target">What the top and the side are trued to.</param>
+    /// <param name="plan">The pleats.</param>
+    internal PleatedQuarter(Panel quarter, in PleatTarget target, in PleatPlan plan)
     {
-        Point2D centreHem = quarter.FindEdge(EdgeName.Centre).Start;
-        _hand = SkirtStock.TopOf(quarter).StretchesRaw[0].StartDirection.X > 0 ? 1 : -1;
-        _centreMm = centreHem.XMm;
-        _hipMm = -stock.Levels.UpperHipMm;
-        _hemMm = -stock.LengthMm;
-        _depthMm = depthMm;
-        _isBox = isBox;
-
-        // The first line half a pleat from the centre, so that the centre lies in the middle of one.
-        double visible = widthMm / count;
-        _lines = [.. Enumerable.Range(0, count).Select(k => _centreMm + (_hand * visible * (k + 0.5)))];
-        Sewn = Fold(quarter, stock.WaistMm / 4, widthMm, lappingMm);
+        _plan = plan;
+        _hipMm = SkirtFlare.FootOf(quarter).YMm;
+        CurvePath centre = quarter.FindEdge(EdgeName.Centre).StretchesRaw[0];
+        _hemMm = centre.Start.YMm;
+        bool isRight = SkirtStock.TopOf(quarter).StretchesRaw[0].StartDirection.X > 0;
+        Transform2D across = Transform2D.Translation(new Vector2D(centre.Start.XMm, 0));
+        _place = isRight ? across : Transform2D.Mirror(Line.Vertical(Point2D.Origin)).Then(across);
+        LappingMm = plan.WidthMm - target.TopMm < LeastShapingMm * plan.Count ? 0 : (plan.WidthMm - target.TopMm) / (plan.Count - 0.5);
+        _sewn = Fold(quarter, target, centre.End.YMm);
+        Sewn = _sewn.Transformed(_place);
+        AsCut = Flat().Transformed(_place);
     }
 
     /// <summary>The quarter as it is sewn.</summary>
     internal Panel Sewn { get; }
 
-    /// <summary>The lines along which the pleats fall, from the hip to the hem, as sewn.</summary>
-    internal IEnumerable<(string Name, CurvePath Path)> Lines => _lines.Select((x, k) => (
-        FormattableString.Invariant($"{Sewn.Name} pleat {k + 1}"), CurvePath.FromLine(new LineSegment(new Point2D(x, _hipMm), new Point2D(x, _hemMm)))));
+    /// <summary>The flat cloth: at each line where folds meet a strip let in, its cut edge shaped as the layers that it lies under are.</summary>
+    internal Panel AsCut { get; }
+
+    /// <summary>What each line between centre and side takes in further at the top; the side takes half of it.</summary>
+    internal double LappingMm { get; }
+
+    internal PleatPlan Plan => _plan;
+
+    /// <summary>The lines along which the folds fall, from the hip to the hem, as sewn.</summary>
+    internal IEnumerable<(string Name, CurvePath Path)> Lines => Enumerable.Range(0, _plan.Between).Select(k => (
+        FormattableString.Invariant($"{Sewn.Name} pleat {k + 1}"), Upright(_plan.LineMm(k)).Transformed(_place)));
 
     /// <summary>Where the flat cloth is folded.</summary>
     internal List<(string Name, CurvePath Path)> Folds { get; } = [];
 
-    private double StripMm => _depthMm * (_isBox ? 4 : 2);
+    private CurvePath Upright(double x) => CurvePath.FromLine(new LineSegment(new Point2D(x, _hipMm), new Point2D(x, _hemMm)));
 
-    /// <summary>The flat cloth: at each pleat a strip let in, its cut edge shaped as the layers that it lies under are.</summary>
-    internal Panel AsCut()
+    // The quarter as it is sewn: straight below the hip, each line lapped from there to the top, which is a dart on the drawing.
+    private Panel Fold(Panel quarter, in PleatTarget target, double topMm)
     {
-        Folds.Clear();
-        PanelEdge waist = SkirtStock.TopOf(Sewn);
-        CurvePath? top = null;
-        for (int k = 0; k < waist.StretchesRaw.Length; k++)
-        {
-            CurvePath stretch = waist.StretchesRaw[k].Transformed(Moved(k));
-            top = top is null ? stretch : top.Then(stretch);
-            if (k < waist.DartsRaw.Length)
-            {
-                Dart dart = waist.DartsRaw[k];
-                top = top.Then(Under(k, waist.PressedOnto(k), dart.StartLeg, dart.EndLeg, dart.Apex));
-            }
-        }
-
-        // Without lapping there are no darts to let the strips in at: the top is one smooth line, cut at the pleat lines.
-        top = waist.DartsRaw.Length > 0 ? top! : Unlapped(waist.StretchesRaw[0]);
-        Transform2D last = Moved(_lines.Length);
-        CurvePath side = Sewn.FindEdge(EdgeName.SideSeam).StretchesRaw[0].Transformed(last);
-        var bottom = new Point2D(_centreMm, _hemMm);
-        return Panel.Named(Sewn.Name)
-            .WithEdge(EdgeName.Waist, EdgeRole.Opening, top)
-            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, side)
-            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.FromLine(new LineSegment(side.End, bottom)))
-            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.FromLine(new LineSegment(bottom, top.Start)))
-            .WithNotch(EdgeName.SideSeam, Sewn.Notches[0].DistanceFromStart, Sewn.Notches[0].Count)
-            .WithGrainline(Sewn.Grainline)
-            .Make();
-    }
-
-    private Transform2D Moved(int strips) => Transform2D.Translation(new Vector2D(_hand * strips * StripMm, 0));
-
-    private Panel Fold(Panel quarter, double waistMm, double widthMm, double lappingMm)
-    {
-        var foot = new Point2D(_centreMm + (_hand * widthMm), _hipMm);
-        DartWedge[] wedges = lappingMm == 0 ? [] : [.. _lines.Select(x => new DartWedge(x, lappingMm, -_hipMm))];
+        PanelEdge old = SkirtStock.TopOf(quarter);
+        var foot = new Point2D(_plan.WidthMm, _hipMm);
+        PleatPlan plan = _plan;
+        double lapping = LappingMm;
+        double stitched = target.StitchedMm;
+        DartWedge[] wedges = lapping == 0 ? [] : [.. Enumerable.Range(0, plan.Between).Select(k => new DartWedge(plan.LineMm(k), lapping, stitched))];
         SkirtWaist trued = SkirtWaist.Solve(
             new WaistTarget(
                 quarter.Name.Text,
-                new Point2D(_centreMm, 0),
-                _hand > 0 ? Direction.Right : Direction.Left,
+                new Point2D(0, topMm),
+                Direction.Right,
                 foot,
-                new Point2D(foot.XMm, 0),
-                waistMm,
-                -_hipMm),
+                new Point2D(foot.XMm - (lapping / 2), _hipMm + target.SideMm),
+                target.TopMm,
+                target.SideMm) { IsStraightSide = true },
             wedges);
         var hem = new Point2D(foot.XMm, _hemMm);
-        var bottom = new Point2D(_centreMm, _hemMm);
-        double grain = _centreMm + (_hand * 0.25 * Math.Abs(_lines[0] - _centreMm) * 2);
-        PanelEdge waist = trued.ToEdge(EdgeName.Waist, EdgeRole.Opening);
+        var bottom = new Point2D(0, _hemMm);
+        double grain = 0.3 * Math.Min(plan.WidthMm, plan.LineMm(0));
+        PanelEdge top = trued.ToEdge(old.Name, old.Role);
         PanelEdge[] edges =
         [
-            waist,
+            top,
             new PanelEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.Trusted([PathSegment.FromCubic(trued.Side.Reversed()), PathSegment.FromLine(new LineSegment(foot, hem))], isClosed: false)),
             new PanelEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.FromLine(new LineSegment(hem, bottom))),
-            new PanelEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.FromLine(new LineSegment(bottom, waist.Start))),
+            new PanelEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.FromLine(new LineSegment(bottom, top.Start))),
         ];
+        CurvePath side = edges[1].StretchesRaw[0];
+        Notch[] notches = [.. quarter.Notches.Where(notch => notch.Edge == EdgeName.SideSeam).Select(notch => new Notch(notch.Edge, side.PointAtMm(notch.FromStartMm), notch.FromStartMm, notch.Count))];
         var panel = new Panel(quarter.Name, edges, new PanelFeatures(
             new LineSegment(new Point2D(grain, _hipMm), new Point2D(grain, (0.15 * _hipMm) + (0.85 * _hemMm))),
-            [new Notch(EdgeName.SideSeam, foot, trued.Side.LengthMm(), quarter.Name == PanelName.Back ? 2 : 1)],
+            notches,
             [],
             []));
         panel.RefuseCrossedOutline("folding pleats");
         return panel;
     }
 
-    // The cut edge of the strip between two legs: each layer under the last mirrored over the fold between them, so that folded it lies under the seam line.
-    private CurvePath Under(int k, CurvePath before, Point2D startLeg, Point2D endLeg, Point2D apex)
+    private Panel Flat()
     {
-        Transform2D here = Moved(k);
-        Point2D left = here.Apply(startLeg);
-        Point2D right = Moved(k + 1).Apply(endLeg);
-        Point2D hip = here.Apply(apex);
-        var end = hip + new Vector2D(_hand * StripMm, 0);
-        double middle = (left.XMm + right.XMm) / 2;
-        Transform2D overMiddle = Transform2D.Mirror(Line.Vertical(new Point2D(middle, 0)));
-        Line leg = Line.Through(hip, left);
-        CurvePath under = before.Transformed(here).ExtendedAtStart(Length.FromMillimeters(2 * StripMm)).Reversed().Transformed(Transform2D.Mirror(leg));
-        AddFold(k, "visible fold", hip, left);
-        CurvePath half;
-        if (_isBox)
-        {
-            // The inner fold halves the way from the leg to the middle of the strip.
-            Point2D atHip = hip.MidpointTo(new Point2D(middle, hip.YMm));
-            Point2D atTop = left.MidpointTo(new Point2D(middle, left.YMm));
-            CurvePath layer = CutAt(under, Line.Through(atHip, atTop));
-            half = layer.Then(layer.Reversed().Transformed(Transform2D.Mirror(Line.Through(atHip, atTop))));
-            AddFold(k, "inner fold", atHip, layer.End);
-            AddFold(k, "inner fold", new Point2D((2 * middle) - atHip.XMm, atHip.YMm), overMiddle.Apply(layer.End));
-
-            // The second layer ends at the middle, but for what the slant of the fold is off.
-            half = EndingAt(half, middle);
-        }
-        else
-        {
-            half = CutAt(under, Line.Vertical(new Point2D(middle, 0)));
-            AddFold(k, "inner fold", new Point2D(middle, hip.YMm), half.End);
-        }
-
-        AddFold(k, "meets the visible fold", end, right);
-        CurvePath other = half.Reversed().Transformed(overMiddle);
-        return half.Then(other);
-    }
-
-    private CurvePath Unlapped(CurvePath waist)
-    {
+        PanelEdge sewn = SkirtStock.TopOf(_sewn);
+        CurvePath closed = sewn.Closed();
+        var layers = new PleatLayers(closed);
+        Section[] sections = Sections(sewn, closed);
+        double middle = _plan.WidthMm + (_plan.Between * _plan.StripMm) + (2 * _plan.DepthMm);
+        double start = _plan.HasCentre ? -2 * _plan.DepthMm : 0;
+        double reach = (2 * _plan.DepthMm) + (2 * LappingMm) + 5;
         CurvePath? top = null;
-        double from = 0;
-        for (int k = 0; k <= _lines.Length; k++)
+        if (_plan.HasCentre)
         {
-            double to = k == _lines.Length ? waist.LengthMm : waist.LengthToMm(waist.ClosestTo(waist.IntersectionsWith(Line.Vertical(new Point2D(_lines[k], 0))).Points.First().Point));
-            CurvePath part = waist.SubPathMm(from, to).Transformed(Moved(k));
-            top = top is null ? part : top.Then(part);
-            if (k < _lines.Length)
+            var centre = new Point2D(0, sewn.Start.YMm);
+            Line inner = Line.Vertical(new Point2D(-_plan.DepthMm, 0));
+            top = PleatLayers.Twice(layers.Beyond(0, reach), Line.Vertical(centre), inner).Reversed();
+            AddFold("inner fold at the centre", new Point2D(-_plan.DepthMm, top.PointAtMm(top.LengthMm / 2).YMm), -_plan.DepthMm, _hipMm);
+            AddFold("visible fold at the centre", centre, 0, _hipMm);
+        }
+
+        for (int k = 0; k < sections.Length; k++)
+        {
+            Section section = sections[k];
+            CurvePath stretch = section.Stretch;
+            top = top is null ? stretch : top.Then(stretch);
+            bool isSide = k == sections.Length - 1;
+            Point2D leg = stretch.End;
+            Point2D foot = section.Foot;
+            double fold = foot.XMm;
+            CurvePath over = layers.Before(section.ToMm, reach).Transformed(section.Frame);
+            string number = isSide ? "at the side" : FormattableString.Invariant($"{k + 1}");
+            Line visible = Line.Through(foot, leg);
+            AddFold("visible fold " + number, leg, fold, foot.YMm);
+            if (_plan.Kind == PleatKind.Knife && !isSide)
             {
-                Point2D at = waist.PointAtMm(to);
-                top = top.Then(Under(k, waist.SubPathMm(0, to), at, at, new Point2D(_lines[k], _hipMm)));
+                double half = fold + _plan.DepthMm;
+                CurvePath layer = PleatLayers.Under(over, visible, Line.Vertical(new Point2D(half, 0)));
+                AddFold("inner fold " + number, layer.End, half, foot.YMm);
+                top = top.Then(layer).Then(layer.Reversed().Transformed(Transform2D.Mirror(Line.Vertical(new Point2D(half, 0)))));
+                AddFold("meets the visible fold " + number, top.End, fold + _plan.StripMm, foot.YMm);
+                continue;
             }
 
+            double axis = isSide ? middle : fold + (2 * _plan.DepthMm);
+            Line inner = PleatLayers.Halving(foot, foot.DirectionTo(leg), axis);
+            CurvePath left = PleatLayers.Twice(over, visible, inner);
+            AddFold("inner fold " + number, left.PointAtMm(left.LengthMm / 2), fold + _plan.DepthMm, PleatLayers.HeightAt(inner, fold + _plan.DepthMm, foot.YMm));
+            top = top.Then(left);
+            if (!isSide)
+            {
+                Section next = sections[k + 1];
+                Point2D other = next.Stretch.Start;
+                var otherFoot = new Point2D(fold + _plan.StripMm, foot.YMm);
+                Line otherInner = PleatLayers.Halving(otherFoot, otherFoot.DirectionTo(other), axis);
+                CurvePath right = PleatLayers.Twice(layers.Beyond(section.ToMm, reach).Transformed(next.Frame), Line.Through(otherFoot, other), otherInner);
+                double innerFoot = otherFoot.XMm - _plan.DepthMm;
+                AddFold("inner fold " + number, right.PointAtMm(right.LengthMm / 2), innerFoot, PleatLayers.HeightAt(otherInner, innerFoot, foot.YMm));
+                AddFold("visible fold " + number, other, otherFoot.XMm, foot.YMm);
+                top = top.Then(right.Reversed());
+            }
+        }
+
+        var sideTop = new Point2D(middle, top!.End.YMm);
+        var sideHem = new Point2D(middle, _hemMm);
+        var centreHem = new Point2D(start, _hemMm);
+        PanelBuilder flat = Panel.Named(_sewn.Name)
+            .WithEdge(sewn.Name, sewn.Role, top)
+            .WithEdge(EdgeName.SideSeam, EdgeRole.Seam, CurvePath.FromLine(new LineSegment(sideTop, sideHem)))
+            .WithEdge(EdgeName.Hem, EdgeRole.Hem, CurvePath.FromLine(new LineSegment(sideHem, centreHem)))
+            .WithEdge(EdgeName.Centre, EdgeRole.Centre, CurvePath.FromLine(new LineSegment(centreHem, top.Start)))
+            .WithGrainline(_sewn.Grainline);
+
+        // As far above the hem as on the panel as it is sewn.
+        double side = _sewn.FindEdge(EdgeName.SideSeam).SewnLengthMm();
+        return _sewn.Notches.Aggregate(flat, (one, notch) => one.WithNotch(notch.Edge, SkirtStock.Mm(sideTop.YMm - _hemMm - side + notch.FromStartMm), notch.Count)).Make();
+    }
+
+    // The visible parts of the top between its lines, each where it lies on the flat cloth.
+    private Section[] Sections(PanelEdge sewn, CurvePath closed)
+    {
+        var sections = new Section[_plan.Count];
+        Transform2D opening = Transform2D.Identity;
+        double from = 0;
+        for (int k = 0; k < sections.Length; k++)
+        {
+            bool isSide = k == sections.Length - 1;
+            Transform2D moved = Transform2D.Translation(new Vector2D(k * _plan.StripMm, 0));
+            Transform2D frame = opening.Then(moved);
+            CurvePath stretch;
+            Point2D foot = new(isSide ? _plan.WidthMm : _plan.LineMm(k), _hipMm);
+            double to = closed.LengthMm;
+            if (LappingMm > 0)
+            {
+                stretch = sewn.StretchesRaw[k].Transformed(moved);
+                to = isSide ? to : from + sewn.StretchesRaw[k].LengthMm;
+                if (!isSide)
+                {
+                    foot = sewn.DartsRaw[k].Apex;
+                    opening = opening.Then(sewn.DartsRaw[k].Opening());
+                }
+            }
+            else
+            {
+                // Without lapping there are no darts to let the strips in at: the top is one smooth line, cut at the lines.
+                to = isSide ? to : closed.LengthToMm(closed.ClosestTo(closed.IntersectionsWith(Line.Vertical(foot)).Points[0].Point));
+                stretch = closed.SubPathMm(from, to).Transformed(moved);
+            }
+
+            sections[k] = new Section(stretch, frame, moved.Apply(foot), to);
             from = to;
         }
 
-        return top!;
+        return sections;
     }
 
-    private void AddFold(int k, string name, Point2D atHip, Point2D top) => Folds.Add((
-        FormattableString.Invariant($"{name} {k + 1}"),
-        CurvePath.From(top).LineTo(atHip).LineTo(new Point2D(atHip.XMm, _hemMm))));
+    private void AddFold(string name, in Point2D top, double x, double footMm) => Folds.Add((
+        name, CurvePath.From(top).LineTo(new Point2D(x, footMm)).LineTo(new Point2D(x, _hemMm)).Transformed(_place)));
 
-    private static CurvePath CutAt(CurvePath path, Line line)
-        => path.SubPathMm(0, path.LengthToMm(path.ClosestTo(path.IntersectionsWith(line).Points.First().Point)));
-
-    private CurvePath EndingAt(CurvePath path, double xMm)
-    {
-        PathIntersection[] hits = [.. path.IntersectionsWith(Line.Vertical(new Point2D(xMm, 0))).Points];
-        return hits.Length > 0 ? path.SubPathMm(0, path.LengthToMm(path.ClosestTo(hits[hits.Length - 1].Point))) : CurvePath.FromSegments([.. path.SegmentsRaw, PathSegment.FromLine(new LineSegment(path.End, new Point2D(xMm, path.End.YMm)))]);
-    }
+    /// <summary>A visible part of the top.</summary>
+    /// <param name="Stretch">Where it lies on the flat cloth.</param>
+    /// <param name="Frame">From the closed edge to there.</param>
+    /// <param name="Foot">Where the fold that ends it begins to lap.</param>
+    /// <param name="ToMm">Where it ends along the closed edge.</param>
+    private readonly record struct Section(CurvePath Stretch, Transform2D Frame, Point2D Foot, double ToMm);
 }
+
+/// <summary>What the top and the side of a pleated quarter are trued to.</summary>
+/// <param name="TopMm">How long the top is, folded.</param>
+/// <param name="SideMm">How long the side is from the top to the hip.</param>
+/// <param name="StitchedMm">How far down from the top the pleats are lapped and stitched.</param>
+internal readonly record struct PleatTarget(double TopMm, double SideMm, double StitchedMm);

@@ -89,6 +89,11 @@ internal sealed class SkirtStock
     {
         Panel? panel = work.Panels.FirstOrDefault(one => one.Name == name);
         bool isQuarter = panel is not null && panel.Edges.Count == 4 && new[] { EdgeName.SideSeam, EdgeName.Hem, EdgeName.Centre }.All(edge => panel.TryFindEdge(edge, out _));
+        if (isQuarter && work.Source.FoldsOf(name).Count > 0)
+        {
+            throw work.Refusal($"Its {name} is pleated, and what changes a pleated panel would change the cloth under it unseen. Make this design first, the pleats last.");
+        }
+
         return isQuarter ? panel! : throw work.Refusal($"It needs a {name} with a top, a side, a hem and a centre; another design has cut that apart or drawn it anew. Make this design first.");
     }
 

@@ -41,9 +41,14 @@ string[] known = ["--design", "--waist", "--hip", "--length", "--unit", "--out"]
     ("flared", block => block.Flared()),
     ("pencil", block => block.Pencil()),
     ("gored-6", block => block.Gores(6)),
+    ("unequal-gores", block => block.UnequalGores()),
+    ("godets", block => block.Gores(6, flare: Length.Zero).Godets()),
     ("yoke", block => block.HipYoke()),
     ("knife-pleats", block => block.KnifePleats()),
     ("box-pleats", block => block.BoxPleats()),
+    ("inverted-pleats", block => block.InvertedPleats()),
+    ("front-pleats", block => block.BoxPleats(part: PleatedPart.Front)),
+    ("pleats-from-yoke", block => block.HipYoke().KnifePleats()),
     ("tiers", block => block.Tiers()),
     ("half-circle", block => block.HalfCircle()),
     ("full-circle", block => block.FullCircle()),
@@ -115,7 +120,7 @@ SkirtBlock Draft(Dictionary<string, string> asked)
 bool Save(string name, Block skirt, string folder)
 {
     TapeStep tape = TapeStep.For(skirt.Body.Unit);
-    PieceLabel label = PieceLabel.For(name).WithMeasurements(skirt.Body, tape);
+    PieceLabel label = PieceLabel.For(TitleOf(name)).WithMeasurements(skirt.Body, tape);
     PieceSet pieces = SkirtPattern.From(skirt, new SkirtPatternOptions { Label = skirt.Body.Name is { } wearer ? label.ForWhom(wearer) : label });
     Drawing sheet = pieces.Draw(new PieceDrawingOptions { Tape = tape });
 
@@ -139,25 +144,32 @@ bool Save(string name, Block skirt, string folder)
     return skirt.Report.Passed && pieces.Report.Passed;
 }
 
-// Every design at an eighth of its size, five in a row, each with its name.
+// "a-line" becomes "A-line", "front-pleats" "Front pleats".
+static string TitleOf(string name) => name == "a-line" ? "A-line" : char.ToUpperInvariant(name[0]) + name[1..].Replace('-', ' ').Replace("a line", "A-line");
+
+// Every design at a tenth of its size, five in a row, each with its name beneath.
 static Drawing ContactSheet((string Name, Block Block)[] made)
 {
     const int inRow = 5;
-    Length cell = Length.FromMillimeters(230);
+    const double scale = 0.1;
+    Length cell = Length.FromMillimeters(170);
+    Length below = Length.Zero;
     var lines = new List<DrawingMark>();
     var names = new List<DrawingMark>();
-    for (int i = 0; i < made.Length; i++)
+    foreach ((string Name, Block Block)[] row in made.Chunk(inRow))
     {
-        Drawing drawing = made[i].Block.Draw();
-        PathMark[] seams = [.. drawing.Layers.SelectMany(layer => layer.Marks).OfType<PathMark>().Where(mark => mark.Facts is not null || mark.Role == LineRole.Fold)];
-        BoundingBox box = seams.Select(mark => mark.Bounds).Aggregate((one, other) => one.Union(other));
-        Point2D corner = Point2D.At(cell * (i % inRow), cell * -(i / inRow));
-        double scale = Math.Min(0.125, 0.85 * Math.Min(cell / box.Width, cell / box.Height));
-        Transform2D place = Transform2D.Translation(Point2D.Origin - Point2D.At(box.Left, box.Bottom))
-            .Then(Transform2D.Scaling(Point2D.Origin, Ratio.FromDecimalFractions(scale)))
-            .Then(Transform2D.Translation(corner - Point2D.Origin));
-        lines.AddRange(seams.Select(mark => PathMark.Of(mark.Path.Transformed(place), mark.Role)));
-        names.Add(TextMark.Of(made[i].Name, corner - Vector2D.Of(Length.Zero, Length.FromMillimeters(14)), Length.FromMillimeters(8), Angle.Zero, TextAlignment.Start, TextWeight.Regular, Ink.Strong));
+        var drawn = row.Select(one => one.Block.Draw().Layers.SelectMany(layer => layer.Marks).OfType<PathMark>().Where(mark => mark.Facts is not null || mark.Role == LineRole.Fold).ToArray()).ToArray();
+        BoundingBox[] boxes = [.. drawn.Select(marks => marks.Select(mark => mark.Bounds).Aggregate((one, other) => one.Union(other)))];
+        below -= (boxes.Max(box => box.Height) * scale) + Length.FromMillimeters(30);
+        for (int i = 0; i < row.Length; i++)
+        {
+            Point2D corner = Point2D.At(cell * i, below);
+            Transform2D place = Transform2D.Translation(Point2D.Origin - Point2D.At(boxes[i].Left, boxes[i].Bottom))
+                .Then(Transform2D.Scaling(Point2D.Origin, Ratio.FromDecimalFractions(scale)))
+                .Then(Transform2D.Translation(corner - Point2D.Origin));
+            lines.AddRange(drawn[i].Select(mark => PathMark.Of(mark.Path.Transformed(place), mark.Role)));
+            names.Add(TextMark.Of(TitleOf(row[i].Name), corner - Vector2D.Of(Length.Zero, Length.FromMillimeters(12)), Length.FromMillimeters(7), Angle.Zero, TextAlignment.Start, TextWeight.Regular, Ink.Strong));
+        }
     }
 
     Vector2D margin = Vector2D.Of(Length.FromMillimeters(15), Length.FromMillimeters(15));

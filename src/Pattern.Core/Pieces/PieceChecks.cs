@@ -14,12 +14,13 @@ internal static class PieceChecks
     // What is folded back lies flat where it is as wide as what it lies on; a millimetre less is smoothed in as it is pressed. Common practice, no source.
     private const double TurnUpToleranceMm = 1;
 
-    // More than this much fullness shows as ripples in a pressed hem; common practice, no source.
+    // More fullness than this shows as ripples in a pressed hem: of a short edge, or as a part of a long one, which is eased in on a thread. Common practice, no source.
     private const double FullnessMm = 2;
+    private const double FullnessPart = 1 / 16.0;
 
     private static readonly Advice TooFull = Advice.Of(
         "Turned up along a curve, the free edge is longer than where it lies, and ripples.",
-        "Turn up no more than lies flat, ease the free edge in, or face the edge with a piece of its own shape.");
+        "Turn up no more than can be eased in, or face the edge with a piece of its own shape.");
 
     internal static CheckReport Check(PatternPiece piece)
     {
@@ -37,11 +38,11 @@ internal static class PieceChecks
         foreach ((PieceEdge edge, TurnUp turnUp) in TurnUp.Of(piece))
         {
             list.LengthAtLeast(edge.Name + " beyond its fold less before it", place, turnUp.LeastWiderMm(), 0, TurnUpToleranceMm);
-            double flatMm = turnUp.FlatDepthMm(FullnessMm);
+            double flatMm = turnUp.FlatDepthMm(Math.Max(FullnessMm, FullnessPart * edge.SeamLine.LengthMm));
             if (flatMm < edge.AllowanceMm)
             {
                 list.Advise(
-                    TooFull, edge.Name + " turned up and flat within 2 mm", place, Length.FromMillimeters(edge.AllowanceMm), FindingRelation.AtMost, Length.FromMillimeters(flatMm));
+                    TooFull, edge.Name + " turned up and eased in", place, Length.FromMillimeters(edge.AllowanceMm), FindingRelation.AtMost, Length.FromMillimeters(flatMm));
             }
         }
 

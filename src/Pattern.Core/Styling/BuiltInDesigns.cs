@@ -42,6 +42,9 @@ public static class BuiltInDesigns
     /// <summary>A front and a back gore of their own width, side gores between them.</summary>
     public static BlockDesign UnequalGores { get; } = new UnequalGoresDesign();
 
+    /// <summary>Sectors of a circle set into the seams at the hem.</summary>
+    public static BlockDesign Godets { get; } = new GodetsDesign();
+
     /// <summary>The waist lowered along the panels, its darts carried on.</summary>
     public static BlockDesign LoweredWaist { get; } = new LoweredWaistDesign();
 
@@ -52,5 +55,5 @@ public static class BuiltInDesigns
     public static BlockDesign FacedWaist { get; } = new FacedWaistDesign();
 
     /// <summary>All of them, in the order of the guide.</summary>
-    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist];
+    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, Godets, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist];
 }

@@ -81,6 +81,18 @@ public static partial class SkirtStyling
             .WithGiven(UnequalGoresDesign.PanelFlare, panelFlare)
             .WithGiven(UnequalGoresDesign.From, from));
 
+    /// <summary>Sets a godet, a sector of a circle, into every seam that runs down to the hem: gore seams, side seams.</summary>
+    /// <remarks>A godet of the height g and the angle t adds g t to the hem.</remarks>
+    /// <param name="block">A skirt of gores, or of backs and fronts; nothing is designed after godets.</param>
+    /// <param name="height">How high above the hem the seams are left open, 3 to 40 in. Usually 10 in (25 cm), but never above 10 cm below the hip.</param>
+    /// <param name="circle">The part of a circle, 5 to 45 %. Usually a quarter.</param>
+    /// <exception cref="ConstructionException">No seam runs down to the hem plainly, or they would open too near to the hip.</exception>
+    [Pure]
+    public static Block Godets(this Block block, Length? height = null, Ratio? circle = null)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.Godets.AsUsual()
+            .WithGiven(GodetsDesign.Height, height)
+            .WithGiven(GodetsDesign.Part, circle));
+
     /// <summary>Makes a circle skirt: a quarter circle to a double one, from waist, hip and length of the block.</summary>
     /// <remarks>For the part f of a circle the waist lies at the radius W / (2 pi f), the hem at the length further out.</remarks>
     /// <param name="block">A skirt block; its panels are drawn anew.</param>

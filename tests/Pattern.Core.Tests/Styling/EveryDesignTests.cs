@@ -36,6 +36,10 @@ public class EveryDesignTests
         ["knife pleats from a yoke"] = block => block.HipYoke().KnifePleats(),
         ["box pleats from a yoke in the back"] = block => block.HipYoke().BoxPleats(part: PleatedPart.Back),
         ["unequal gores"] = block => block.UnequalGores(),
+        ["gores with godets"] = block => block.Gores(8, flare: Length.Zero).Godets(),
+        ["unequal gores with godets"] = block => block.UnequalGores().Godets(circle: Ratio.FromPercent(20)),
+        ["godets in the sides"] = block => block.Godets(),
+        ["godets in a yoked pencil"] = block => block.Pencil(room: WalkingRoom.None).HipYoke().Godets(),
         ["tiers"] = block => block.Tiers(),
         ["full circle"] = block => block.FullCircle(),
         ["wrap"] = block => block.Wrap(),
@@ -139,6 +143,9 @@ public class EveryDesignTests
     [InlineData("one yoke", "yoke", "yoke")]
     [InlineData("a pencil does not flare", "a-line", "pencil with a vent")]
     [InlineData("pleats come last", "knife pleats", "a-line")]
+    [InlineData("godets once only", "gores with godets", "godets in the sides")]
+    [InlineData("a godet opens a plain seam", "knife pleats", "godets in the sides")]
+    [InlineData("no quarters are left", "godets in the sides", "a-line")]
     [InlineData("tiers hang from the block", "a-line", "tiers")]
     [InlineData("pleats hang straight", "flared", "knife pleats")]
     [InlineData("a wrap begins at the waist", "yoke", "wrap")]

@@ -145,7 +145,7 @@ bool Save(string name, Block skirt, string folder)
 }
 
 // "a-line" becomes "A-line", "front-pleats" "Front pleats".
-static string TitleOf(string name) => name == "a-line" ? "A-line" : char.ToUpperInvariant(name[0]) + name[1..].Replace('-', ' ').Replace("a line", "A-line");
+static string TitleOf(string name) => name == "a-line" ? "A-line" : char.ToUpperInvariant(name[0]) + name[1..].Replace('-', ' ').Replace("A line", "A-line");
 
 // Every design at a tenth of its size, five in a row, each with its name beneath.
 static Drawing ContactSheet((string Name, Block Block)[] made)

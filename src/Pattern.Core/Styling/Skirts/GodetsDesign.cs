@@ -9,7 +9,7 @@ using UnitsNet;
 
 namespace Pattern.Core.Styling;
 
-/// <summary>Godets: every seam that runs down to the hem is left open from a height, and a sector of a circle is set in.</summary>
+/// <summary>Godets: every seam between two panels that runs down to the hem is left open from a height, and a sector of a circle is set in.</summary>
 /// <remarks>Closed form: a godet of the height g and the angle t adds g t to the hem; a quarter circle of 25 cm adds 39.27 cm.</remarks>
 internal sealed class GodetsDesign() : BlockDesign("godets", "1", Height, Part)
 {
@@ -30,7 +30,7 @@ internal sealed class GodetsDesign() : BlockDesign("godets", "1", Height, Part)
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
-        Seam[] opened = [.. work.Seams.Seams.Where(seam => HemAt(work, seam.First) != 0 && HemAt(work, seam.Second) != 0)];
+        Seam[] opened = [.. work.Seams.Seams.Where(seam => !seam.IsToMirrorImage && HemAt(work, seam.First) != 0 && HemAt(work, seam.Second) != 0)];
         if (opened.Length == 0 || work.Panels.Any(panel => work.Source.FoldsOf(panel.Name).Count > 0) || work.Panels.Any(panel => panel.Edges.Any(edge => edge.Name.Text.EndsWith(OpenEdge, StringComparison.Ordinal))))
         {
             throw work.Refusal("No seam that runs down to the hem without pleats, vents or godets is left to open. Set godets into a skirt of gores or of backs and fronts, and only once.");

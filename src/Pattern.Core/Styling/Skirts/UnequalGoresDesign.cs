@@ -42,6 +42,7 @@ internal sealed class UnequalGoresDesign() : BlockDesign("unequal gores", "1", C
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
+        SkirtTops.RefuseLowered(work);
         Panel[] quarters = SkirtStock.StraightQuarters(work);
         int count = work.Take(Count);
         if (count % 2 != 0)
@@ -72,7 +73,12 @@ internal sealed class UnequalGoresDesign() : BlockDesign("unequal gores", "1", C
         }
 
         Array.ForEach(gores, gore => work.Add(gore, 2));
-        work.Sew(SeamPlan.Of([.. Enumerable.Range(0, seams.Length).Select(i => Seam.Between(EdgeOf.Panel(names[i], TowardFront), EdgeOf.Panel(names[i + 1], TowardBack)).Named(names[i].Text + " to " + names[i + 1].Text, "waist to hip", "hip to hem"))]));
+        work.Sew(SeamPlan.Of(
+        [
+            .. Enumerable.Range(0, seams.Length).Select(i => Seam.Between(EdgeOf.Panel(names[i], TowardFront), EdgeOf.Panel(names[i + 1], TowardBack))
+                .Named(names[i].Text + " to " + names[i + 1].Text, "waist to hip", "hip to hem")),
+            Seam.ToMirrorImage(EdgeOf.Panel(BackGore, EdgeName.Centre)).Named(SkirtSeams.CentreBack.Name),
+        ]));
         Tell(work, stock, names, widths, takenIn, flares, from);
         Promise(work, stock, names);
     }

@@ -7,7 +7,7 @@
 //   dotnet run docs/samples/class-handouts.cs -- --cast cast.csv --table table.csv --unit cm --out out/class
 //
 // Without arguments it takes the cast of our theatre. The columns of a cast list are name, waist, hip and length, and more measurements by their terms, such as waist to hip. A cell may
-// carry its own unit; --unit says what plain numbers are in. A row that is no body, or whose skirt is refused, is listed in problems.csv and on the summary page, and never stops the rest.
+// carry its own unit; --unit says what plain numbers are in, those of a shaping table that does not say its own included. A row that is no body, or whose skirt is refused, is listed in problems.csv and on the summary page, and never stops the rest.
 //
 // Exit code 0: at least one person was served. 1: nobody was, or the command was wrong; the message says why.
 
@@ -57,7 +57,7 @@ try
     bool isOurs = !asked.ContainsKey("--cast");
     string text = isOurs ? cast : File.ReadAllText(asked["--cast"]);
     ShapingTable? table = asked.TryGetValue("--table", out string? path)
-        ? ShapingTable.FromCsv(File.ReadAllText(path), new ShapingCsvOptions { Unit = asked.ContainsKey("--unit") ? unit : null })
+        ? ShapingTable.FromCsv(File.ReadAllText(path), new ShapingCsvOptions { Unit = unit })
         : null;
     string folder = asked.GetValueOrDefault("--out", "out/class");
 
@@ -66,13 +66,12 @@ try
     BodyRow[] rows = [.. Columns(text, length, unit).Read(new StringReader(text))];
 
     var handouts = new List<Handout>();
-    var folders = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
     foreach (BodyRow row in rows)
     {
         Trial trial = Trial.Of(row, body => Draft(body, length, table));
-        Handout handout = Serve(trial, folder, folders, unit);
+        Handout handout = Serve(trial, folder, unit);
         handouts.Add(handout);
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{handouts.Count} of {rows.Length}: {handout.Said}"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{handouts.Count} of {rows.Length}: {handout.Whom}, {handout.Said}"));
     }
 
     int served = handouts.Count(handout => handout.Folder is not null);
@@ -119,7 +118,7 @@ static SkirtBlock Draft(BodyMeasurements body, BodyMeasurement length, ShapingTa
 }
 
 // A block whose checks fail is drawn, and says on every sheet that it must not be cut; it is not given to a class.
-static Handout Serve(Trial trial, string folder, HashSet<string> folders, LengthUnit unit)
+static Handout Serve(Trial trial, string folder, LengthUnit unit)
 {
     string whom = trial.Block?.Body.Name ?? trial.Row.Body?.Name ?? string.Create(CultureInfo.InvariantCulture, $"row {trial.Row.Number}");
     if (trial.Outcome != TrialOutcome.Passed || trial.Block is not SkirtBlock block)
@@ -138,7 +137,7 @@ static Handout Serve(Trial trial, string folder, HashSet<string> folders, Length
             return new Handout(trial, whom, null, pieces, pieces.Report.Verdict());
         }
 
-        string own = FolderName(trial.Row.Number, whom, folders);
+        string own = FolderName(trial.Row.Number, whom);
         Drawing sheet = pieces.Draw(new PieceDrawingOptions { Tape = tape });
         StepSheet steps = StepSheet.Of(block, tape);
         OutputFolder.At(Path.Combine(folder, own))
@@ -157,12 +156,10 @@ static Handout Serve(Trial trial, string folder, HashSet<string> folders, Length
 }
 
 // A name may hold anything; a folder takes letters and digits, and the number of the row keeps two of one name apart.
-static string FolderName(int row, string whom, HashSet<string> taken)
+static string FolderName(int row, string whom)
 {
     string plain = new([.. whom.Where(c => char.IsAsciiLetterOrDigit(c) || c is '-' or ' ').Take(40)]);
-    string name = string.Create(CultureInfo.InvariantCulture, $"{row:000}-{plain.Trim().Replace(' ', '-')}").TrimEnd('-');
-    taken.Add(name);
-    return name;
+    return string.Create(CultureInfo.InvariantCulture, $"{row:000}-{plain.Trim().Replace(' ', '-')}").TrimEnd('-');
 }
 
 static string Problems(IEnumerable<Handout> handouts)

@@ -1,7 +1,8 @@
 #:project ../../src/Pattern.Core.Pdf/Pattern.Core.Pdf.csproj
 #:property PublishAot=false
 
-// Drafts a bodice block from bust and waist, with every other measurement taken where it is given and assumed where it is not, proves it, and makes its pieces.
+// Drafts a gown from bust and waist, with every other measurement taken where it is given and assumed where it is not: bodice, skirt and sleeve, joined at the waist. Proves it, makes its
+// pieces and prints them at full size.
 //
 //   dotnet run docs/samples/dress.cs
 //   dotnet run docs/samples/dress.cs -- --bust "88 cm" --waist "68 cm" --hip "94 cm" --length "60 cm" --out out
@@ -59,19 +60,24 @@ try
         string other => throw new FormatException($"\"{other}\" is no unit of this command. Use in or cm."),
     };
     TapeStep tape = TapeStep.For(unit);
-    BodiceBlock bodice = Describe(asked, unit).Draft();
-    PieceLabel label = PieceLabel.For("Bodice").WithMeasurements(bodice.Body, tape);
-    PieceSet pieces = BodicePattern.From(bodice, new BodicePatternOptions { Label = bodice.Body.Name is { } name ? label.ForWhom(name) : label });
+    BodyMeasurements body = ReadBody(asked, unit);
+    BodiceBlock bodice = DescribeBodice(asked, unit, body).Draft();
+    GownBlock gown = DescribeGown(asked, unit, body).Draft();
+    SleeveBlock sleeve = gown.Sleeve!;
+    PieceLabel label = PieceLabel.For("Gown");
+    PieceSet pieces = GownPattern.From(gown, new GownPatternOptions { Bodice = new BodicePatternOptions { Label = body.Name is { } name ? label.ForWhom(name) : label } });
     Drawing sheet = pieces.Draw(new PieceDrawingOptions { Tape = tape });
-    string steps = bodice.ToStepsText(tape);
+    string steps = gown.ToStepsText(tape) + Environment.NewLine + gown.Skirt.ToStepsText(tape) + Environment.NewLine + sleeve.ToStepsText(tape);
 
     // All are complete before the first is written.
     IReadOnlyList<string> files = OutputFolder.At(asked.GetValueOrDefault("--out", "out"))
         .With("bodice.svg", bodice.Draw().ToSvg())
+        .With("sleeve.svg", sleeve.Draw().ToSvg())
+        .With("dress.svg", gown.Draw().ToSvg())
         .With("pieces.svg", sheet.ToSvg())
         .With("dress-a4.pdf", sheet.ToPdf(SheetLayout.TiledOn(PaperSize.Find("A4"))))
-        .With("report.csv", bodice.Report.ToCsv())
-        .With("seams.csv", bodice.SeamsToCsv())
+        .With("report.csv", gown.Report.ToCsv())
+        .With("seams.csv", gown.SeamsToCsv())
         .With("steps.txt", steps)
         .Save();
 
@@ -80,7 +86,7 @@ try
     Console.WriteLine("To cut: " + string.Join("; ", pieces.CutList));
     Console.WriteLine("Pieces: " + pieces.Report.Verdict());
     Console.WriteLine("Written: " + string.Join(", ", files));
-    return bodice.Report.Passed && pieces.Report.Passed ? 0 : 2;
+    return bodice.Report.Passed && gown.Report.Passed && sleeve.Report.Passed && pieces.Report.Passed ? 0 : 2;
 }
 catch (Exception e) when (e is FormatException or ArgumentException or ConstructionException or IOException or UnauthorizedAccessException)
 {
@@ -89,7 +95,7 @@ catch (Exception e) when (e is FormatException or ArgumentException or Construct
     return 1;
 }
 
-BodiceBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
+BodyMeasurements ReadBody(Dictionary<string, string> asked, LengthUnit unit)
 {
     // Viola is one of the cast of our theatre; her measurements serve where none are given.
     bool isForViola = !measurements.Any(one => asked.ContainsKey(one.Option));
@@ -98,10 +104,24 @@ BodiceBlockBuilder Describe(Dictionary<string, string> asked, LengthUnit unit)
         ? body.Named("Viola").With(BodyMeasurement.BustGirth, "34 1/2 in").With(BodyMeasurement.WaistGirth, "27 in").With(BodyMeasurement.HipGirth, "37 in")
             .With(BodyMeasurement.BackNeckPointToWaist, "16 in").With(BodyMeasurement.ShoulderLength, "4 7/8 in")
         : body;
-    body = measurements.Where(one => asked.ContainsKey(one.Option)).Aggregate(body, (all, one) => all.With(one.Measurement, asked[one.Option]));
+    return measurements.Where(one => asked.ContainsKey(one.Option)).Aggregate(body, (all, one) => all.With(one.Measurement, asked[one.Option]));
+}
+
+BodiceBlockBuilder DescribeBodice(Dictionary<string, string> asked, LengthUnit unit, BodyMeasurements body)
+{
     BodiceBlockBuilder bodice = BodiceBlock.For(body);
     bodice = asked.TryGetValue("--bust-ease", out string? bust) ? bodice.WithBustEase(Tape.Parse(bust, unit)) : bodice;
     return asked.TryGetValue("--waist-ease", out string? waist) ? bodice.WithWaistEase(Tape.Parse(waist, unit)) : bodice;
+}
+
+GownBlockBuilder DescribeGown(Dictionary<string, string> asked, LengthUnit unit, BodyMeasurements body)
+{
+    GownBlockBuilder gown = GownBlock.For(body);
+    gown = asked.TryGetValue("--bust-ease", out string? bust) ? gown.WithBustEase(Tape.Parse(bust, unit)) : gown;
+    gown = asked.TryGetValue("--waist-ease", out string? waist) ? gown.WithWaistEase(Tape.Parse(waist, unit)) : gown;
+    gown = asked.TryGetValue("--skirt-ease", out string? hip) ? gown.WithSkirtEase(Tape.Parse(hip, unit)) : gown;
+    gown = asked.TryGetValue("--cap-ease", out string? cap) ? gown.WithCapEase(Tape.Parse(cap, unit)) : gown;
+    return asked.TryGetValue("--length", out string? length) ? gown.WithSkirtLength(Tape.Parse(length, unit)) : gown;
 }
 
 Dictionary<string, string> ReadArguments()

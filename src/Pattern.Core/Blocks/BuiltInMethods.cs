@@ -14,6 +14,9 @@ public static class BuiltInMethods
     /// <summary>A sleeve that is set into an armhole. <see cref="SleeveBlock.For(Armhole, Measurement.BodyMeasurements)"/> says its settings by name.</summary>
     public static DraftingMethod Sleeve { get; } = new SleeveMethod();
 
+    /// <summary>The gown with a seam at the waist: bodice, skirt and sleeve, joined. <see cref="GownBlock.For"/> says its settings by name.</summary>
+    public static DraftingMethod Gown { get; } = new GownMethod();
+
     /// <summary>All of them, by name.</summary>
-    public static IReadOnlyList<DraftingMethod> All { get; } = [Bodice, Skirt, Sleeve];
+    public static IReadOnlyList<DraftingMethod> All { get; } = [Bodice, Gown, Skirt, Sleeve];
 }

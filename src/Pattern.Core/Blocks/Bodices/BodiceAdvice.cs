@@ -53,7 +53,7 @@ internal static class BodiceAdvice
             list.Advise(LongFront, "balance", "block", Mm(balanceMm), FindingRelation.AtMost, Mm(MostBalanceMm));
         }
 
-        foreach (Panel panel in list.Panels)
+        foreach (Panel panel in new[] { list.FindPanel(PanelName.Back), list.FindPanel(PanelName.Front) })
         {
             foreach (PanelEdge edge in panel.Edges)
             {

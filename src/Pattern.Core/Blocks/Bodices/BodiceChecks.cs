@@ -43,7 +43,7 @@ internal sealed class BodiceChecks(BodiceDraft hand)
         list.Length("half across the front", "front", AcrossMm(front, hand.FrontTouch), hand.AcrossFront.ValueMm);
     }
 
-    internal void CheckDarts(CheckList list)
+    internal static void CheckDarts(CheckList list)
     {
         foreach (Panel panel in list.Panels)
         {
@@ -62,7 +62,7 @@ internal sealed class BodiceChecks(BodiceDraft hand)
         }
     }
 
-    internal void CheckOutline(CheckList list)
+    internal static void CheckOutline(CheckList list)
     {
         foreach (Panel panel in list.Panels)
         {

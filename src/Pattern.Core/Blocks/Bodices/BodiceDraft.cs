@@ -106,6 +106,12 @@ internal sealed class BodiceDraft
 
     internal Panel Front { get; private set; } = null!;
 
+    /// <summary>The panels as truing left them; null before.</summary>
+    internal Panel? TruedBack { get; set; }
+
+    /// <inheritdoc cref="TruedBack"/>
+    internal Panel? TruedFront { get; set; }
+
     private WorkedLength SideLength { get; set; } = null!;
 
     private Landmark CentreBackScye { get; set; }

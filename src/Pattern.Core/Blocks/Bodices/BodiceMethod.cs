@@ -11,16 +11,25 @@ internal sealed class BodiceMethod() : DraftingMethod("bodice block", "1", Bodic
         draft.Own = hand;
         draft.Remark("Half of the bodice: back to the left, front to the right.");
         BodiceTruing.True(hand, draft);
+        Promise(draft, hand, SeamsOf(hand));
+    }
+
+    /// <summary>How back and front of the bodice are sewn to each other.</summary>
+    internal static SeamPlan SeamsOf(BodiceDraft hand) => SeamPlan.Of(
+        BodiceNames.SideSeam,
+        Seam.Between(BodiceNames.BackShoulder, BodiceNames.FrontShoulder).Named("shoulder seam").WithEase(hand.ShoulderEase.Value));
+
+    /// <summary>Promises what holds of a bodice, whatever else is drafted with it.</summary>
+    internal static void Promise(BlockDraft draft, BodiceDraft hand, SeamPlan seams)
+    {
         var checks = new BodiceChecks(hand);
         draft.Check("waist", checks.CheckWaist);
         draft.Check("neckline", checks.CheckNeckline);
         draft.Check("armhole", checks.CheckArmhole);
         draft.Check("widths", checks.CheckWidths);
-        draft.Seams(SeamPlan.Of(
-            BodiceNames.SideSeam,
-            Seam.Between(BodiceNames.BackShoulder, BodiceNames.FrontShoulder).Named("shoulder seam").WithEase(hand.ShoulderEase.Value)));
-        draft.Check("darts", checks.CheckDarts);
-        draft.Check("outline", checks.CheckOutline);
+        draft.Seams(seams);
+        draft.Check("darts", BodiceChecks.CheckDarts);
+        draft.Check("outline", BodiceChecks.CheckOutline);
         draft.Check("advice", list => BodiceAdvice.Give(list, hand));
     }
 

@@ -48,7 +48,8 @@ internal static class BodiceTruing
             Condition.SmoothOverSeam(Names.BackArmhole.AtStart, Names.FrontArmhole.AtStart).Named("armhole over the shoulder"),
             Condition.SmoothOverSeam(Names.BackArmhole.AtEnd, Names.FrontArmhole.AtEnd).Named("armhole over the side seam"));
 
-    internal static void True(BodiceDraft hand, BlockDraft draft)
+    /// <summary>Trues, adds the panels to the draft, and returns them.</summary>
+    internal static (Panel Back, Panel Front) True(BodiceDraft hand, BlockDraft draft)
     {
         BodiceMeasures body = hand.Body;
         TruingOutcome trued = Plan
@@ -70,6 +71,7 @@ internal static class BodiceTruing
         Panel front = trued.Find(PanelName.Front);
         RefuseWideDarts(draft, back);
         RefuseWideDarts(draft, front);
+        (hand.TruedBack, hand.TruedFront) = (back, front);
         draft.Add(back, 2);
         draft.Add(front, 2);
         Mark(draft, back.FindEdge(EdgeName.Shoulder), hand.ShoulderDart);
@@ -78,6 +80,8 @@ internal static class BodiceTruing
         {
             Mark(draft, trued.Find(panel).FindEdge(EdgeName.Waist), drafted);
         }
+
+        return (back, front);
     }
 
     // A dart that cannot be folded onto its own seam line is refused here, not when somebody draws it.

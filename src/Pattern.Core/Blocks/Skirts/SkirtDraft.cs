@@ -242,6 +242,8 @@ internal sealed class SkirtDraft
         WorkedLength fromCentre = count == 1
             ? (waist + each).Half()
             : index == 0 ? part + each.Half() : part.Times(index + 1) + each.Times(index + 0.5);
+        double[]? places = quarter == Back ? _options.BackDartPlacesMm : _options.FrontDartPlacesMm;
+        fromCentre = places is not null && index < places.Length ? Given("place of the dart above", places[index]) : fromCentre;
         DartNames names = quarter.Names.Darts[index];
         try
         {

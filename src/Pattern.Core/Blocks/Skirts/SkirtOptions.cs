@@ -42,6 +42,12 @@ internal sealed record SkirtOptions : IMethodValues
 
     internal DartPlan BackDarts { get; init; } = new();
 
+    /// <summary>From the centre to the middle of each dart of the back, darts open, where they have to meet those of another panel; null for the usual places.</summary>
+    internal double[]? BackDartPlacesMm { get; init; }
+
+    /// <inheritdoc cref="BackDartPlacesMm"/>
+    internal double[]? FrontDartPlacesMm { get; init; }
+
     internal double LargestDartMm { get; init; } = 1.25 * Inch;
 
     internal double SmallestDartMm { get; init; } = 0.375 * Inch;

@@ -38,7 +38,12 @@ public static class BodicePattern
         }
 
         TapeStep tape = TapeStep.For(block.Body.Unit);
-        options = options with { IsMetric = tape.IsMetric };
+        return PieceSet.Of([.. PiecesOf(block, options with { IsMetric = tape.IsMetric }).Select(piece => piece.WithTape(tape))]);
+    }
+
+    /// <summary>Front, back and their facings, of any block with both panels of a bodice.</summary>
+    internal static List<PatternPiece> PiecesOf(Block block, BodicePatternOptions options)
+    {
         PatternPiece front = Piece(block.FindPanel(PanelName.Front), options).CutOnFold(EdgeName.Centre);
         PatternPiece back = Piece(block.FindPanel(PanelName.Back), options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
         var pieces = new List<PatternPiece> { Labelled(front).Cut(1, ClothName.Main), Labelled(back).Cut(2, ClothName.Main) };
@@ -48,7 +53,7 @@ public static class BodicePattern
             Face(EdgeName.Armhole);
         }
 
-        return PieceSet.Of([.. pieces.Select(piece => piece.WithTape(tape))]);
+        return pieces;
 
         // A facing has room for its own name and cut alone.
         PatternPiece Labelled(PatternPiece piece) => options.Label is { } label ? piece.WithLabel(label) : piece;

@@ -36,9 +36,11 @@ internal sealed class PdfComposer
         _cancellation = cancellation;
     }
 
-    internal byte[] Compose()
+    internal byte[] Compose() => Compose(_options.Sheets.Arrange(_drawing), "en-GB");
+
+    /// <summary>The document of sheets that are laid out already.</summary>
+    internal byte[] Compose(IReadOnlyList<PrintSheet> sheets, string language)
     {
-        IReadOnlyList<PrintSheet> sheets = _options.Sheets.Arrange(_drawing);
         foreach (PrintSheet sheet in sheets)
         {
             sheet.RefuseOutside(LeastPageMm, MostPageMm);
@@ -49,7 +51,7 @@ internal sealed class PdfComposer
         CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
         try
         {
-            return Compose(sheets, before);
+            return Compose(sheets, language, before);
         }
         finally
         {
@@ -57,7 +59,7 @@ internal sealed class PdfComposer
         }
     }
 
-    private byte[] Compose(IReadOnlyList<PrintSheet> sheets, CultureInfo caller)
+    private byte[] Compose(IReadOnlyList<PrintSheet> sheets, string language, CultureInfo caller)
     {
         // Compressed later, all at once: see ZlibStream.
         _document.Options.NoCompression = true;
@@ -74,6 +76,7 @@ internal sealed class PdfComposer
         _cancellation.ThrowIfCancellationRequested();
         LabelPages(sheets);
         AskForFullSize();
+        _document.Internals.Catalog.Elements.SetString("/Lang", language);
         byte[] bytes = new PdfFile(_document, PdfProperties.Of(_drawing, _options)).Write();
         _cancellation.ThrowIfCancellationRequested();
         return bytes;
@@ -206,6 +209,5 @@ internal sealed class PdfComposer
         preferences.Elements.SetBoolean("/PickTrayByPDFSize", true);
         preferences.Elements.SetBoolean("/DisplayDocTitle", true);
         _document.Internals.Catalog.Elements["/ViewerPreferences"] = preferences;
-        _document.Internals.Catalog.Elements.SetString("/Lang", "en-GB");
     }
 }

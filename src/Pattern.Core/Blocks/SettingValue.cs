@@ -48,17 +48,20 @@ public sealed class SettingValue
 
     /// <summary>The value in words, lengths read off a tape.</summary>
     /// <param name="step">The tape and its finest mark; a length that it cannot show exactly carries a <c>~</c>.</param>
-    public string Describe(TapeStep step) => !IsGiven ? "as needed" : Kind switch
-    {
-        SettingKind.Length => WorkedLength.GivenMm(null, _number).Describe(step),
-        SettingKind.Angle => (_number * 180 / Math.PI).ToString("0.##", CultureInfo.InvariantCulture) + " degrees",
-        SettingKind.Count => _number.ToString("0", CultureInfo.InvariantCulture),
-        SettingKind.Share => (_number * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %",
-        _ => Text!,
-    };
+    public string Describe(TapeStep step) => Describe(step, Phrasebook.English);
 
     /// <summary>Name and value, read in sixteenths of an inch.</summary>
     public override string ToString() => Name + " " + Describe(TapeStep.Sixteenth);
+
+    /// <summary>The value in another language.</summary>
+    internal string Describe(TapeStep step, Phrasebook book) => !IsGiven ? book.Say("as needed") : Kind switch
+    {
+        SettingKind.Length => WorkedLength.GivenMm(null, _number).Describe(step),
+        SettingKind.Angle => book.Say("{angle} degrees", ("angle", (_number * 180 / Math.PI).ToString("0.##", CultureInfo.InvariantCulture))),
+        SettingKind.Count => _number.ToString("0", CultureInfo.InvariantCulture),
+        SettingKind.Share => (_number * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %",
+        _ => book.Say(Text!),
+    };
 
     internal static SettingValue Of(string name, SettingKind kind, double? number) => new(name, kind, number.HasValue, number ?? 0, null);
 

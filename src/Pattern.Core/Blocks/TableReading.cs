@@ -16,6 +16,9 @@ public abstract class TableReading
     [Pure]
     public abstract string Describe(TapeStep step);
 
+    /// <summary>Which row or law served, in another language.</summary>
+    internal virtual string Describe(TapeStep step, Phrasebook book) => book.Say(Describe(step));
+
     /// <summary>Which row or law served, in sixteenths of an inch.</summary>
     public override string ToString() => Describe(TapeStep.Sixteenth);
 }

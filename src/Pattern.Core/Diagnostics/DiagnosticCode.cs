@@ -8,6 +8,7 @@ namespace Pattern.Core.Diagnostics;
 /// <item><description>11xx: body measurements</description></item>
 /// <item><description>12xx: tables of bodies</description></item>
 /// <item><description>13xx: figures that were drawn, to be marked</description></item>
+/// <item><description>14xx: what is printed in another language</description></item>
 /// <item><description>20xx: panels and their edges</description></item>
 /// <item><description>21xx: darts, cuts and what is closed flat</description></item>
 /// <item><description>22xx: seams</description></item>
@@ -148,6 +149,14 @@ public enum DiagnosticCode
 
     /// <summary>A table of drawn figures has more rows than are marked.</summary>
     MarkingTableTooLarge = 1304,
+
+    // 14xx: what is printed in another language.
+
+    /// <summary>A sentence in another language has a place that the English one has not.</summary>
+    PhrasePlaceUnknown = 1401,
+
+    /// <summary>The tag of a language has characters that no tag has.</summary>
+    LanguageUnusable = 1402,
 
     // 20xx: panels and their edges.
 
@@ -692,6 +701,9 @@ public enum DiagnosticCode
 
     /// <summary>A page would be longer or shorter than its format allows.</summary>
     PageSizeImpossible = 7106,
+
+    /// <summary>A lesson is to be printed on paper that is too narrow for a picture with its words.</summary>
+    PaperTooNarrow = 7107,
 
     // 72xx: DXF.
 

@@ -60,6 +60,10 @@ internal static class MessageRegistry
         [DiagnosticCode.MarkingFigureUnknown] = (Severity.Error, "\"{0}\" is no figure of the {1}. Name a figure of its steps, an edge such as {2}, a dart, a line, or two landmarks such as {3}."),
         [DiagnosticCode.MarkingTableTooLarge] = (Severity.Error, "The table of drawn figures has more than {0} rows. Mark one sheet at a time."),
 
+        // 14xx: what is printed in another language.
+        [DiagnosticCode.PhrasePlaceUnknown] = (Severity.Error, "\"{0}\" has a place {{{1}}}, which \"{2}\" has not. Use the places of the English sentence."),
+        [DiagnosticCode.LanguageUnusable] = (Severity.Error, "\"{0}\" is no tag of a language; allowed are letters, digits and hyphens. Write one like en or pt-BR."),
+
         // 20xx: panels and their edges.
         [DiagnosticCode.PanelNotClosed] = (Severity.Error, "Panel {0} has {1} edges; it takes 2 or more. Add edges until the last ends where the first begins."),
         [DiagnosticCode.EdgesApart] = (Severity.Error, "On panel {0} edge {1} ends {3} away from where edge {2} begins. Give both the same point."),
@@ -263,6 +267,7 @@ internal static class MessageRegistry
         [DiagnosticCode.TooManySheets] = (Severity.Error, "The drawing would need {0} sheets of {1}; allowed are {2}. Use larger paper, or look at the size of the drawing."),
         [DiagnosticCode.RollTooNarrow] = (Severity.Error, "The drawing is {0} wide and {1} high; a roll of {2} takes it neither upright nor turned. Use a wider roll, or tile the drawing."),
         [DiagnosticCode.PageSizeImpossible] = (Severity.Error, "A page would be {0} by {1}; in this format pages measure {2} to {3} each way. Tile the drawing on sheets, or draw fewer pieces at a time."),
+        [DiagnosticCode.PaperTooNarrow] = (Severity.Error, "{0} is {1} across; a picture with its words needs {2}. Take A5 or larger paper."),
 
         // 72xx: DXF.
         [DiagnosticCode.DxfUnitUnknown] = (Severity.Error, "A DXF file cannot be written in {0}. Use Millimeter or Inch."),

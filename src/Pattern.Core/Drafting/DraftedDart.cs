@@ -1,5 +1,6 @@
 using System;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -49,11 +50,15 @@ public sealed class DraftedDart
     /// <summary>What the dart is called: <c>back dart 1</c> where its middle is <c>back dart 1 centre</c>, else <c>the dart at</c> its middle.</summary>
     public override string ToString() => NameOf(Middle.Name);
 
-    internal static string NameOf(LandmarkName middle)
+    internal static string NameOf(LandmarkName middle) => NameOf(middle, Phrasebook.English);
+
+    internal static string NameOf(LandmarkName middle, Phrasebook book)
     {
         const string Centre = " centre";
         string text = middle.Text;
-        return text.EndsWith(Centre, StringComparison.Ordinal) ? text.Substring(0, text.Length - Centre.Length) : "the dart at " + text;
+        return text.EndsWith(Centre, StringComparison.Ordinal)
+            ? book.Say(text.Substring(0, text.Length - Centre.Length))
+            : book.Say("the dart at {middle}", ("middle", book.Say(text)));
     }
 
     internal double IntakeMm { get; }

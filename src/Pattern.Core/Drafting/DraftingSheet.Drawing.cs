@@ -203,8 +203,16 @@ public sealed partial class DraftingSheet
         RefuseDrawn(Guard.NotNull(draws, nameof(draws)), Doing);
         Landmark end = Place(to, arc.End, LandmarkKind.Point, arc.EndDirection.AngleRad);
         DraftedLine line = Draw(draws, PathSegment.FromArc(arc), from, end);
-        string round = Math.Abs(sweep.Degrees).ToString("0.####", System.Globalization.CultureInfo.InvariantCulture) + " degrees " + (sweep.Degrees < 0 ? "clockwise" : "anticlockwise");
-        Record("Set the compass on {0} and draw the {3} from {1}, " + round + ". Mark {2}.", centre, from, to, draws);
+        string degrees = Math.Abs(sweep.Degrees).ToString("0.####", System.Globalization.CultureInfo.InvariantCulture);
+        Record(
+            sweep.Degrees < 0
+                ? "Set the compass on {0} and draw the {3} from {1}, {4} degrees clockwise. Mark {2}."
+                : "Set the compass on {0} and draw the {3} from {1}, {4} degrees anticlockwise. Mark {2}.",
+            centre,
+            from,
+            to,
+            draws,
+            degrees);
         return line;
     }
 
@@ -239,21 +247,17 @@ public sealed partial class DraftingSheet
     private string EndsOf(in Landmark from, in Direction leaving, in Landmark to, in Direction arriving, List<StepWord> words)
         => "leaving {0} " + EndOf(from, leaving, words) + " and arriving at {1} " + EndOf(to, arriving, words);
 
-    // A line that the end is square to becomes a word of the step.
     private string EndOf(in Landmark end, in Direction direction, List<StepWord> words)
     {
-        if (!IsSquare(end, direction, out DraftedLine? to))
-        {
-            return HeadingWords.Of(direction);
-        }
-
-        if (to is null)
+        bool isSquare = IsSquare(end, direction, out DraftedLine? to);
+        if (isSquare && to is null)
         {
             return "square to the line there";
         }
 
-        words.Add(to);
-        return "square to the {" + (words.Count - 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + "}";
+        words.Add(isSquare ? to! : StepWord.Of(new Heading(direction)));
+        string place = "{" + (words.Count - 1).ToString(System.Globalization.CultureInfo.InvariantCulture) + "}";
+        return isSquare ? "square to the " + place : place;
     }
 
     /// <summary>Whether a direction is square to a line drawn to or from a landmark, or to the way that led there.</summary>

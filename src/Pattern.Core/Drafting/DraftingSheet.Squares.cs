@@ -41,7 +41,7 @@ public sealed partial class DraftingSheet
     /// <param name="draws">The name of the line, where it is drawn and not only laid off.</param>
     /// <exception cref="ConstructionException">A name is taken, the landmark is not of this sheet, or the distance is negative.</exception>
     public Landmark Slant(Landmark from, Direction toward, WorkedLength distance, LandmarkName to, LineName? draws = null)
-        => Square(from, toward, "slanting a line", "Slant from {0} " + HeadingWords.Of(toward) + ": {1}. Mark {2}.", distance, to, draws);
+        => Lay(from, toward, distance, to, draws, "slanting a line", LandmarkKind.Point, "Slant from {0} {3}: {1}. Mark {2}.", StepWord.Of(new Heading(toward)));
 
     /// <summary>Draws a straight line from a landmark toward another, any length, and marks its end.</summary>
     /// <param name="from">Where it begins.</param>

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.Text;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 
@@ -121,17 +120,23 @@ public sealed class Step
     internal string Describe(TapeStep tapeStep, NamedFigures? figures)
     {
         tapeStep = ReadOn(tapeStep);
-        var text = new StringBuilder();
-        int from = 0;
-        for (int open = Template.IndexOf('{'); open >= 0; open = Template.IndexOf('{', from))
+        var places = new (string Name, string Value)[_words.Length];
+        foreach (int word in InOrder())
         {
-            int close = Template.IndexOf('}', open);
-            int word = int.Parse(Template.Substring(open + 1, close - open - 1), NumberStyles.None, CultureInfo.InvariantCulture);
-            text.Append(Template, from, open - from).Append(_words[word].Describe(tapeStep, figures));
-            from = close + 1;
+            places[word] = places[word].Name is null ? (word.ToString(CultureInfo.InvariantCulture), _words[word].Describe(tapeStep, figures)) : places[word];
         }
 
-        return text.Append(Template, from, Template.Length - from).ToString();
+        return (figures?.Book ?? Phrasebook.English).Say(Template, places);
+    }
+
+    // As they stand in the sentence: a figure that is said twice is worked out where it is said first.
+    private IEnumerable<int> InOrder()
+    {
+        for (int open = Template.IndexOf('{'); open >= 0; open = Template.IndexOf('{', open + 1))
+        {
+            int close = Template.IndexOf('}', open);
+            yield return int.Parse(Template.Substring(open + 1, close - open - 1), NumberStyles.None, CultureInfo.InvariantCulture);
+        }
     }
 
     /// <summary>How many landmarks stood on the sheet when the step was done.</summary>

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.Text;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
@@ -19,9 +18,11 @@ internal static class StepGuides
     private static readonly double[] Places = [0.125, 0.25, 0.5, 0.75, 0.875];
 
     /// <summary>A sentence for a step that drew one curve by hand, or went on along one; null for any other.</summary>
-    internal static string? Of(Step step, TapeStep tape)
+    internal static string? Of(Step step, TapeStep tape) => Of(step, tape, Phrasebook.English);
+
+    internal static string? Of(Step step, TapeStep tape, Phrasebook book)
     {
-        var figures = new GuideFigures(tape);
+        var figures = new GuideFigures(tape, book);
         if (step.Redrew is { } redrawn)
         {
             return redrawn.HipCurve is { } curve ? FromUpright(redrawn.From, curve, figures)
@@ -63,43 +64,49 @@ internal static class StepGuides
         Point2D from = curve.Start;
         bool goesUp = curve.End.YMm > from.YMm;
         List<(double AlongMm, double OffMm)>? points = Guides(curve, from, new Point2D(from.XMm, curve.End.YMm), Direction.Right, figures);
-        return points is null ? null : Told(
-            "Guide points, measured " + (goesUp ? "up" : "down") + " from " + foot.Text + " and then level: ", points, goesUp ? " up" : " down", " to the right", " to the left", figures) + ".";
+        return points is null ? null : figures.Book.Say(
+            goesUp ? "Guide points, measured up from {foot} and then level: {points}." : "Guide points, measured down from {foot} and then level: {points}.",
+            ("foot", figures.Book.Say(foot.Text)),
+            ("points", Told(points, goesUp ? "{along} up, {off}" : "{along} down, {off}", Side.Across, figures)));
     }
 
     // How far it lies off the straight line that joins its ends.
     private static string? FromChord(LandmarkName from, LandmarkName to, CurvePath curve, GuideFigures figures)
     {
-        if (!TryFindAcross(curve, out Direction across, out string ahead, out string behind) || Guides(curve, curve.Start, curve.End, across, figures) is not { } points)
+        if (!TryFindAcross(curve, out Direction across, out Side side) || Guides(curve, curve.Start, curve.End, across, figures) is not { } points)
         {
             return null;
         }
 
-        string told = Told(
-            "Guide points, measured along the straight line from " + from.Text + " to " + to.Text + " and then square to it: ", points, " along", ahead, behind, figures) + ".";
+        string told = figures.Book.Say(
+            "Guide points, measured along the straight line from {from} to {to} and then square to it: {points}.",
+            ("from", figures.Book.Say(from.Text)),
+            ("to", figures.Book.Say(to.Text)),
+            ("points", Told(points, "{along} along, {off}", side, figures)));
         return told + SquareFor(curve.SegmentsRaw[0], curve.SegmentsRaw[curve.SegmentsRaw.Length - 1], figures);
     }
 
     // Of each part between darts: how long it is, and how far it lies off the straight line at its middle. Parts that are rounded one by one need not add up.
     private static string AlongParts(RedrawnCurve redrawn, PanelEdge edge, GuideFigures figures)
     {
-        var text = new StringBuilder("To check it, with the darts open: ");
+        Phrasebook book = figures.Book;
         CurvePath[] parts = edge.StretchesRaw;
+        var told = new List<string>(parts.Length);
         for (int i = 0; i < parts.Length; i++)
         {
-            text.Append(i == 0 ? redrawn.From.Text : "dart " + Number(edge.DartsRaw[i - 1].Number)).Append(" to ")
-                .Append(i == parts.Length - 1 ? redrawn.To.Text : "dart " + Number(edge.DartsRaw[i].Number))
-                .Append(", ").Append(figures.Of(parts[i].LengthMm)).Append(" along it");
-            if (TryFindAcross(parts[i], out Direction across, out string ahead, out string behind) && TryFindOff(parts[i], parts[i].Start.MidpointTo(parts[i].End), across, out double offMm))
-            {
-                text.Append(", at its middle ").Append(figures.Off(offMm, ahead, behind)).Append(figures.IsNothing(offMm) ? " off the straight line" : " the straight line");
-            }
-
-            text.Append(i == parts.Length - 1 ? ". Only the whole has to be right." : "; ");
+            (string Name, string Value) from = ("from", i == 0 ? book.Say(redrawn.From.Text) : book.Say("dart {number}", ("number", Number(edge.DartsRaw[i - 1].Number))));
+            (string Name, string Value) to = ("to", i == parts.Length - 1 ? book.Say(redrawn.To.Text) : book.Say("dart {number}", ("number", Number(edge.DartsRaw[i].Number))));
+            (string Name, string Value) length = ("length", figures.Of(parts[i].LengthMm));
+            told.Add(!TryFindAcross(parts[i], out Direction across, out Side side) || !TryFindOff(parts[i], parts[i].Start.MidpointTo(parts[i].End), across, out double offMm)
+                ? book.Say("{from} to {to}, {length} along it", from, to, length)
+                : figures.IsNothing(offMm)
+                ? book.Say("{from} to {to}, {length} along it, at its middle nothing off the straight line", from, to, length)
+                : book.Say("{from} to {to}, {length} along it, at its middle {off} the straight line", from, to, length, ("off", figures.Off(offMm, side))));
         }
 
         CurvePath last = parts[parts.Length - 1];
-        return text.Append(SquareFor(parts[0].SegmentsRaw[0], last.SegmentsRaw[last.SegmentsRaw.Length - 1], figures)).ToString();
+        return book.Say("To check it, with the darts open: {parts}. Only the whole has to be right.", ("parts", OneAfterTheOther(told, book)))
+            + SquareFor(parts[0].SegmentsRaw[0], last.SegmentsRaw[last.SegmentsRaw.Length - 1], figures);
     }
 
     // Where going on along a curve leads: nobody goes on along a parabola by eye.
@@ -118,8 +125,16 @@ internal static class StepGuides
         foreach (Landmark to in step.Marked)
         {
             Vector2D way = to.Position - step.Find(from!).Position;
-            return "Then " + to.Name.Text + " lies " + figures.Off(way.XMm, " to the right of", " to the left of") + " " + from!.Text + " and "
-                + figures.Off(way.YMm, " above", " below") + " it.";
+            string across = way.XMm > 0 ? "{across} to the right of {from}" : "{across} to the left of {from}";
+            string upright = way.YMm > 0 ? "{upright} above" : "{upright} below";
+            return figures.Book.Say(
+                figures.IsNothing(way.XMm) ? "Then {to} lies " + upright + " {from}, on one upright line with it."
+                    : figures.IsNothing(way.YMm) ? "Then {to} lies " + across + ", on a level with it."
+                    : "Then {to} lies " + across + " and " + upright + " it.",
+                ("to", figures.Book.Say(to.Name.Text)),
+                ("from", figures.Book.Say(from!.Text)),
+                ("across", figures.Of(Math.Abs(way.XMm))),
+                ("upright", figures.Of(Math.Abs(way.YMm))));
         }
 
         return null;
@@ -131,7 +146,7 @@ internal static class StepGuides
         {
             if (IsStraightFor(first, lengthMm) && IsStraightFor(last.Reversed(), lengthMm))
             {
-                return " Keep it square for the first " + figures.Of(lengthMm) + " at either end.";
+                return " " + figures.Book.Say("Keep it square for the first {length} at either end.", ("length", figures.Of(lengthMm)));
             }
         }
 
@@ -199,24 +214,27 @@ internal static class StepGuides
             && Math.Abs((0.375 * endMm) + (0.75 * nextMm) - (0.125 * middleMm) - offMm) <= PencilMm / 2;
     }
 
-    private static string Told(string before, List<(double AlongMm, double OffMm)> points, string way, string ahead, string behind, GuideFigures figures)
+    private static string Told(List<(double AlongMm, double OffMm)> points, string point, Side side, GuideFigures figures)
+        => OneAfterTheOther(points.ConvertAll(one => figures.Book.Say(point, ("along", figures.Of(one.AlongMm)), ("off", figures.Off(one.OffMm, side)))), figures.Book);
+
+    private static string OneAfterTheOther(List<string> things, Phrasebook book)
     {
-        var text = new StringBuilder(before);
-        for (int i = 0; i < points.Count; i++)
+        string told = things[0];
+        for (int i = 1; i < things.Count; i++)
         {
-            text.Append(i == 0 ? string.Empty : "; ").Append(figures.Of(points[i].AlongMm)).Append(way).Append(", ").Append(figures.Off(points[i].OffMm, ahead, behind));
+            told = book.Say("{first}; {next}", ("first", told), ("next", things[i]));
         }
 
-        return text.ToString();
+        return told;
     }
 
     // Above or below a chord that lies, to the right or left of one that stands.
-    private static bool TryFindAcross(CurvePath curve, out Direction across, out string ahead, out string behind)
+    private static bool TryFindAcross(CurvePath curve, out Direction across, out Side side)
     {
         Vector2D chord = curve.End - curve.Start;
         across = default;
         bool lies = Math.Abs(chord.XMm) >= Math.Abs(chord.YMm);
-        (ahead, behind) = lies ? (" above", " below") : (" to the right", " to the left");
+        side = lies ? Side.Upright : Side.Across;
         if (chord.LengthMm <= GeometryTolerance.JoinMm || !Direction.TryOfRaw(chord.XMm, chord.YMm, out Direction along))
         {
             return false;
@@ -240,8 +258,14 @@ internal static class StepGuides
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
+    private enum Side
+    {
+        Across,
+        Upright,
+    }
+
     /// <summary>Measures of a guide point: read to 1/32 in or to half a millimetre.</summary>
-    private sealed class GuideFigures(TapeStep tape)
+    private sealed class GuideFigures(TapeStep tape, Phrasebook book)
     {
         private readonly TapeStep _fine = tape.IsMetric
             ? tape.Parts >= TapeStep.HalfMillimeter.Parts ? tape : TapeStep.HalfMillimeter
@@ -256,6 +280,12 @@ internal static class StepGuides
 
         internal bool IsNothing(double offMm) => Tape.MarksOf(offMm, _fine, TapeRounding.Nearest) == 0;
 
-        internal string Off(double offMm, string ahead, string behind) => IsNothing(offMm) ? "nothing" : Of(Math.Abs(offMm)) + (offMm > 0 ? ahead : behind);
+        internal Phrasebook Book { get; } = book;
+
+        internal string Off(double offMm, Side side) => IsNothing(offMm)
+            ? Book.Say("nothing")
+            : Book.Say(
+                side == Side.Across ? offMm > 0 ? "{distance} to the right" : "{distance} to the left" : offMm > 0 ? "{distance} above" : "{distance} below",
+                ("distance", Of(Math.Abs(offMm))));
     }
 }

@@ -26,13 +26,13 @@ public readonly struct StepWord
 
     /// <summary>The word as it is printed.</summary>
     /// <param name="tapeStep">How finely lengths are read off the tape, and in which unit.</param>
-    public string Describe(TapeStep tapeStep) => _value is WorkedLength length ? length.Describe(tapeStep) : _value?.ToString() ?? string.Empty;
+    public string Describe(TapeStep tapeStep) => _value is WorkedLength length ? length.Describe(tapeStep) : Words(Phrasebook.English);
 
     internal string Describe(TapeStep tapeStep, NamedFigures? figures)
     {
         if (_value is not WorkedLength length)
         {
-            return Describe(tapeStep);
+            return Words(figures?.Book ?? Phrasebook.English);
         }
 
         string text = WorkedText.Describe(length, tapeStep, TapeStyle.Plain, figures, out TapeStep shown);
@@ -42,6 +42,16 @@ public readonly struct StepWord
 
     /// <summary>The word, lengths read in sixteenths of an inch.</summary>
     public override string ToString() => Describe(TapeStep.Sixteenth);
+
+    private string Words(Phrasebook book) => _value switch
+    {
+        Heading heading => heading.Say(book),
+        DraftedDart dart => DraftedDart.NameOf(dart.Middle.Name, book),
+        null => string.Empty,
+        _ => book.Say(_value.ToString()!),
+    };
+
+    internal static StepWord Of(Heading heading) => new(heading);
 
     /// <summary>Plain words.</summary>
     public static implicit operator StepWord(string words) => new(Guard.NotNull(words, nameof(words)));

@@ -18,6 +18,12 @@ internal sealed class NamedFigures(TapeStep tape)
     /// <summary>Whether figures are left blank, to be worked out by the reader: names and workings stay.</summary>
     internal bool LeavesBlank { get; init; }
 
+    /// <summary>Whether what is worked out before the steps is printed as a formula in words, the result left out.</summary>
+    internal bool PrintsFormulas { get; init; }
+
+    /// <summary>The language of the text.</summary>
+    internal Phrasebook Book { get; init; } = Phrasebook.English;
+
     /// <summary>Whether a length was printed under its name, and on which mark.</summary>
     internal bool TryFind(WorkedLength length, out TapeStep step)
     {
@@ -55,7 +61,8 @@ internal sealed class NamedFigures(TapeStep tape)
 
         if (length.Name is { } name && !_figures.ContainsKey(name))
         {
-            row(name, WorkedText.Describe(length, tape, TapeStyle.Plain, this, out TapeStep shown));
+            string working = WorkedText.Describe(length, tape, TapeStyle.Plain, this, out TapeStep shown);
+            row(Book.Say(name), PrintsFormulas ? WorkedText.Formula(length, tape, this) : working);
             Add(length, shown);
         }
     }

@@ -47,7 +47,7 @@ internal static class WorkedText
 
         if (figures is not null && figures.TryFind(length, out shown))
         {
-            return NameAndFigure(length, shown);
+            return NameAndFigure(length, shown, figures.Book);
         }
 
         TapeStep mark = StepOf(length, step, figures, out bool addsUp);
@@ -68,10 +68,12 @@ internal static class WorkedText
             {
                 // A reader of a whole sheet gets the working all the same, and is told that its result is no mark of the tape.
                 writer.WriteWorking(length, 0);
-                writer.Text.Append(", rounded: ");
+                string working = writer.Text.ToString();
+                writer.Text.Clear().Append(figures.Book.Say("{working}, rounded: {figure}", ("working", working), ("figure", writer.FigureOf(length.ValueMm))));
+                return writer.Text.Append(TapeText.UnitSuffix(shown, style)).ToString();
             }
 
-            writer.WriteFigure(length.ValueMm);
+            writer.Text.Append(writer.FigureOf(length.ValueMm));
         }
 
         return writer.Text.Append(TapeText.UnitSuffix(shown, style)).ToString();
@@ -109,8 +111,10 @@ internal static class WorkedText
         => length.First is null || length.Name is null ? Describe(length, step, style) : length.Name + ": " + Describe(length, step, style);
 
     /// <summary>Name and value without the working: <c>box width 20 3/8 in</c>.</summary>
-    internal static string NameAndFigure(WorkedLength length, TapeStep step)
-        => length.Name + " " + Figure(length.ValueMm, step) + TapeText.UnitSuffix(step, TapeStyle.Plain);
+    internal static string NameAndFigure(WorkedLength length, TapeStep step) => NameAndFigure(length, step, Phrasebook.English);
+
+    internal static string NameAndFigure(WorkedLength length, TapeStep step, Phrasebook book)
+        => book.Say(length.Name ?? string.Empty) + " " + Figure(length.ValueMm, step) + TapeText.UnitSuffix(step, TapeStyle.Plain);
 
     /// <summary>A figure without its unit, marked where the step cannot show it exactly.</summary>
     internal static string Figure(double valueMm, TapeStep step, TapeStyle style = TapeStyle.Plain)
@@ -139,6 +143,14 @@ internal static class WorkedText
         }
 
         return writer.Text.Append(TapeText.UnitSuffix(step, style)).ToString();
+    }
+
+    /// <summary>How a length is worked out, in words, without its result.</summary>
+    internal static string Formula(WorkedLength length, TapeStep step, NamedFigures figures)
+    {
+        var writer = new Writer(step, step, TapeStyle.Plain, figures);
+        writer.WriteWorking(length, 0);
+        return writer.Text.ToString();
     }
 
     private static TapeStep MarkOf(WorkedLength length, TapeStep step, NamedFigures? figures)
@@ -175,19 +187,22 @@ internal static class WorkedText
     {
         internal StringBuilder Text { get; } = new();
 
-        internal void WriteFigure(double valueMm) => Text.Append(Figure(valueMm, Coarser(valueMm, step, mark), style));
+        private Phrasebook Book => figures?.Book ?? Phrasebook.English;
+
+        internal string FigureOf(double valueMm) => Figure(valueMm, Coarser(valueMm, step, mark), style);
 
         internal void WriteLeaf(WorkedLength length)
         {
             if (figures is { LeavesBlank: true })
             {
-                Text.Append(length.Name ?? Blank);
+                // What has no name is a constant of the method where it stands in a working, and a figure to find where it stands alone.
+                Text.Append(length.Name is { } name ? Book.Say(name) : length.Operation == WorkedOperation.Given && Text.Length > 0 ? FigureOf(length.ValueMm) : Blank);
                 return;
             }
 
-            if (length.Name is not null)
+            if (length.Name is { } known)
             {
-                Text.Append(length.Name).Append(' ');
+                Text.Append(Book.Say(known)).Append(' ');
             }
 
             Text.Append(Figure(length.ValueMm, MarkOf(length, Coarser(length.ValueMm, step, mark), figures), style));
@@ -214,19 +229,29 @@ internal static class WorkedText
                     WriteOperand(length.First!, Binding.Part, depth);
                     break;
                 case WorkedOperation.Quotient:
-                    Text.Append(Fraction.Of(1m, (decimal)length.Factor).ToString(style)).Append(" of ");
-                    WriteOperand(length.First!, Binding.Part, depth);
+                    string part = Fraction.Of(1m, (decimal)length.Factor).ToString(style);
+                    Text.Append(Book.Say("{part} of {length}", ("part", part), ("length", OperandOf(length.First!, Binding.Part, depth))));
                     break;
                 case WorkedOperation.AtMost:
                 case WorkedOperation.AtLeast:
-                    WriteOperand(length.First!, Binding.Limit, depth);
-                    Text.Append(length.Operation == WorkedOperation.AtMost ? ", at most " : ", at least ");
-                    WriteOperand(length.Second!, Binding.Sum, depth);
+                    string limited = OperandOf(length.First!, Binding.Limit, depth);
+                    string limit = OperandOf(length.Second!, Binding.Sum, depth);
+                    Text.Append(Book.Say(length.Operation == WorkedOperation.AtMost ? "{length}, at most {limit}" : "{length}, at least {limit}", ("length", limited), ("limit", limit)));
                     break;
                 default:
                     WriteLeaf(length);
                     break;
             }
+        }
+
+        // Taken out of the text again, for a language that puts it elsewhere.
+        private string OperandOf(WorkedLength operand, Binding least, int depth)
+        {
+            int from = Text.Length;
+            WriteOperand(operand, least, depth);
+            string words = Text.ToString(from, Text.Length - from);
+            Text.Length = from;
+            return words;
         }
 
         private void WriteOperand(WorkedLength operand, Binding least, int depth)

@@ -67,6 +67,9 @@ public readonly struct LayerName : IEquatable<LayerName>
     /// <summary>The map of the sheets, and how to join them.</summary>
     public static LayerName SheetMap { get; } = new("sheet map");
 
+    /// <summary>Words and pictures of a lesson: a step sheet, or how measurements are taken.</summary>
+    public static LayerName Lesson { get; } = new("lesson");
+
     /// <summary>The name in lower-case words; "layer" for a default value.</summary>
     public string Text => _text ?? "layer";
 

@@ -104,6 +104,21 @@ public sealed class LineRole
     /// <summary>The drawing itself, small, on the map of the sheets.</summary>
     public static LineRole MapDrawing { get; } = new("drawing on the map", 0.35, Ink.Cool);
 
+    /// <summary>On the small picture of a step, what the step draws.</summary>
+    internal static LineRole LessonNew { get; } = new("new line", 0.8, Ink.Strong);
+
+    /// <summary>On a small picture, what stood there already.</summary>
+    internal static LineRole LessonEarlier { get; } = new("earlier line", 0.2, Ink.Middle);
+
+    /// <summary>On a small picture, where cloth is sewn.</summary>
+    internal static LineRole LessonSeam { get; } = new("small seam line", 0.5, Ink.Strong);
+
+    /// <summary>On a small picture, the legs of darts.</summary>
+    internal static LineRole LessonDart { get; } = new("small dart leg", 0.3, Ink.Strong);
+
+    /// <summary>On a small picture, levels and folds: short dashes.</summary>
+    internal static LineRole LessonLevel { get; } = new("small level", 0.2, Ink.Strong, 1.5, 1);
+
     /// <summary>The name in lower-case words.</summary>
     public string Name { get; }
 

@@ -60,5 +60,5 @@ public sealed class CheckReport
             : $"DO NOT CUT: {failed} of {CheckCount} checks FAILED.";
     }
 
-    private int CheckCount => _findings.Count(finding => finding.Advice is null);
+    internal int CheckCount => _findings.Count(finding => finding.Advice is null);
 }

@@ -72,11 +72,11 @@ internal sealed class PaperHand
             Curve(m, guides);
         }
         else if (Try(step, "^Carry the (?<line>.+?) on beyond (?<from>.+?), in its own direction: .+ Mark (?<to>.+)\\.$", out m)
-            && Try(guides, $"lies (?:~?(?<across>{Figure}) (?:in|cm) to the (?<side>left|right) of|nothing) .+? and ~?(?<up>{Figure}) (?:in|cm) (?<way>above|below) it", out Match place))
+            && Try(guides, $"lies (?:~?(?<across>{Figure}) (?:in|cm) to the (?<side>left|right) of .+?)?(?: and )?(?:~?(?<up>{Figure}) (?:in|cm) (?<way>above|below) .+|, on a level with it)\\.$", out Match place))
         {
             (double x, double y) = _points[m.Groups["from"].Value];
             double across = place.Groups["across"].Success ? Value(place.Groups["across"].Value) : 0;
-            double up = Value(place.Groups["up"].Value);
+            double up = place.Groups["up"].Success ? Value(place.Groups["up"].Value) : 0;
             _points[m.Groups["to"].Value] = (x + (place.Groups["side"].Value == "left" ? -across : across), y + (place.Groups["way"].Value == "below" ? -up : up));
         }
         else if (Try(step, "^From (?<from>.+?) measure level to the (?<side>left|right): (?<work>.+?)\\. Mark (?<dart>.+?) centre on", out m))

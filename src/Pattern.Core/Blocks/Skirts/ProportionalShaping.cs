@@ -19,11 +19,12 @@ internal sealed class ProportionalShaping() : ShapingTable("proportional law")
     private static readonly WorkedLength Nothing = WorkedLength.GivenMm(null, 0.0);
 
     /// <inheritdoc/>
-    protected internal override string Describe(ShapingReading reading, TapeStep step)
-    {
-        string text = Name + " for " + WorkedText.NameAndFigure(reading.Query.Difference, step);
-        return reading.Query.Difference.ValueMm > 0.0 ? text : text + ": no darts, the waist is as large as the hip";
-    }
+    protected internal override string Describe(ShapingReading reading, TapeStep step) => Describe(reading, step, Phrasebook.English);
+
+    internal override string Describe(ShapingReading reading, TapeStep step, Phrasebook book) => book.Say(
+        reading.Query.Difference.ValueMm > 0.0 ? "{table} for {difference}" : "{table} for {difference}: no darts, the waist is as large as the hip",
+        ("table", book.Say(Name)),
+        ("difference", WorkedText.NameAndFigure(reading.Query.Difference, step, book)));
 
     /// <inheritdoc/>
     protected override ShapingReading Answer(ShapingQuery query)

@@ -76,6 +76,8 @@ public sealed class ShapingReading : TableReading
     [Pure]
     public override string Describe(TapeStep step) => Table.Describe(this, step);
 
+    internal override string Describe(TapeStep step, Phrasebook book) => Table.Describe(this, step, book);
+
     private static WorkedLength Checked(WorkedLength figure, double leastMm, string parameter)
     {
         Guard.Millimetres(Guard.NotNull(figure, parameter).Value, leastMm, MostMm, parameter);

@@ -75,6 +75,9 @@ public abstract class ShapingTable
     protected internal virtual string Describe(ShapingReading reading, TapeStep step)
         => Name + " for " + WorkedText.NameAndFigure(Guard.NotNull(reading, nameof(reading)).Query.Difference, step);
 
+    /// <summary>Says in another language what served for one body.</summary>
+    internal virtual string Describe(ShapingReading reading, TapeStep step, Phrasebook book) => book.Say(Describe(reading, step));
+
     /// <summary>Answers for one body, by <see cref="ShapingReading.Of"/>.</summary>
     /// <param name="query">The body, and the ease that the block is to have.</param>
     protected abstract ShapingReading Answer(ShapingQuery query);

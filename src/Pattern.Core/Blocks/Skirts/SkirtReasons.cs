@@ -39,7 +39,7 @@ internal static class SkirtReasons
         }
         else if (drafted == 0)
         {
-            sheet.Note("Nothing to draw here. The {0} takes no dart: {1} is narrower than {2}, the narrowest worth sewing. The side seam takes it in.", panel, Narrow(tableIntake, room), Plain(options.SmallestDartMm));
+            sheet.Note("Nothing to draw here. The {0} takes no dart: {1} is narrower than the {2}. The side seam takes it in.", panel, Narrow(tableIntake, room), WorkedLength.GivenMm("narrowest dart worth sewing", options.SmallestDartMm));
         }
         else
         {
@@ -52,15 +52,15 @@ internal static class SkirtReasons
     {
         bool isSewn = tableIntake.ValueMm >= options.SmallestDartMm - SameMm;
         WorkedLength side = isSewn ? width - shaping.Waist - tableIntake : width - shaping.Waist;
-        WorkedLength most = Plain(options.LargestSideShapingMm);
+        WorkedLength most = WorkedLength.GivenMm("side limit", options.LargestSideShapingMm);
         if (!isSewn)
         {
-            sheet.Note("Nothing to draw here. The {0} side seam would take in {1}, at most {2}: the darts take the rest, {3}.", panel, side, most, Plain(draftedMm));
+            sheet.Note("Nothing to draw here. The {0} side seam would take in {1}, more than the {2}: the darts take the {3}.", panel, side, most, WorkedLength.DrawnMm("rest", draftedMm));
             return;
         }
 
-        WorkedLength over = Plain(draftedMm - tableIntake.ValueMm);
-        sheet.Note("Nothing to draw here. The {0} side seam would take in {1}, at most {2}: what is over goes to the darts, {3}.", panel, side, most, tableIntake.Bare() + over);
+        WorkedLength over = WorkedLength.DrawnMm("rest", draftedMm - tableIntake.ValueMm);
+        sheet.Note("Nothing to draw here. The {0} side seam would take in {1}, more than the {2}: the rest goes to the darts, {3}.", panel, side, most, tableIntake.Bare() + over);
     }
 
     private static WorkedLength Narrow(WorkedLength tableIntake, double roomMm) => tableIntake.ValueMm > roomMm ? Plain(roomMm) : tableIntake.Bare();

@@ -133,20 +133,27 @@ public sealed class TabulatedShaping : ShapingTable
         => new(DefaultName, unit, ShapingLookup.Nearest, ShapingOutside.Refuse, rows);
 
     /// <inheritdoc/>
-    protected internal override string Describe(ShapingReading reading, TapeStep step)
+    protected internal override string Describe(ShapingReading reading, TapeStep step) => Describe(reading, step, Phrasebook.English);
+
+    internal override string Describe(ShapingReading reading, TapeStep step, Phrasebook book)
     {
         double differenceMm = reading.Query.Difference.ValueMm;
-        string asked = WorkedText.NameAndFigure(reading.Query.Difference, step);
-        string first = "row " + WorkedText.Figure(reading.Rows[0].DifferenceMm, step);
         string served = reading switch
         {
-            { IsClamped: true } => (ReferenceEquals(reading.Rows[0], _rows[0]) && differenceMm < _rows[0].DifferenceMm ? "first " : "last ") + first + ", clamped for ",
-            { Rows.Count: 2 } => "between " + first + " and row " + WorkedText.Figure(reading.Rows[1].DifferenceMm, step) + ", interpolated for ",
-            _ when IsSame(reading.Rows[0].DifferenceMm, differenceMm) => first + " for ",
-            _ when Lookup == ShapingLookup.Nearest => first + ", nearest to ",
-            _ => first + ", at or above ",
+            { IsClamped: true } => ReferenceEquals(reading.Rows[0], _rows[0]) && differenceMm < _rows[0].DifferenceMm
+                ? "{table}: first row {row}, clamped for {difference}"
+                : "{table}: last row {row}, clamped for {difference}",
+            { Rows.Count: 2 } => "{table}: between row {row} and row {next}, interpolated for {difference}",
+            _ when IsSame(reading.Rows[0].DifferenceMm, differenceMm) => "{table}: row {row} for {difference}",
+            _ when Lookup == ShapingLookup.Nearest => "{table}: row {row}, nearest to {difference}",
+            _ => "{table}: row {row}, at or above {difference}",
         };
-        return Name + ": " + served + asked;
+        return book.Say(
+            served,
+            ("table", book.Say(Name)),
+            ("row", WorkedText.Figure(reading.Rows[0].DifferenceMm, step)),
+            ("next", WorkedText.Figure(reading.Rows[reading.Rows.Count - 1].DifferenceMm, step)),
+            ("difference", WorkedText.NameAndFigure(reading.Query.Difference, step, book)));
     }
 
     /// <inheritdoc/>

@@ -23,17 +23,20 @@ internal static class BlockRows
     internal static WorkedLength Said(WorkedLength figure)
         => figure is { Operation: WorkedOperation.Product, Factor: -1, First: { Name: not null } opposite } ? opposite : figure;
 
-    internal static IEnumerable<(string Label, string Value)> Settings(Block block, TapeFigures figures)
+    internal static IEnumerable<(string Label, string Value)> Settings(Block block, TapeFigures figures) => Settings(block, figures, Phrasebook.English);
+
+    /// <summary>The settings, their values in another language.</summary>
+    internal static IEnumerable<(string Label, string Value)> Settings(Block block, TapeFigures figures, Phrasebook book)
     {
         foreach (SettingValue setting in block.Method.PrintedSettings.Where(IsOneLine))
         {
-            yield return (setting.Name, ValueOf(setting, figures));
+            yield return (setting.Name, ValueOf(setting, figures, book));
         }
 
         foreach (DesignDescription design in block.Designs)
         {
-            string[] values = [.. design.PrintedSettings.Where(IsOneLine).Select(setting => setting.Name + " " + ValueOf(setting, figures))];
-            yield return (design.Name, values.Length == 0 ? "as usual" : string.Join(", ", values));
+            string[] values = [.. design.PrintedSettings.Where(IsOneLine).Select(setting => book.Say("{setting} {value}", ("setting", book.Say(setting.Name)), ("value", ValueOf(setting, figures, book))))];
+            yield return (design.Name, values.Length == 0 ? book.Say("as usual") : book.List(values));
         }
     }
 
@@ -60,8 +63,8 @@ internal static class BlockRows
         return FormattableString.Invariant($"{darts.Length} of {string.Join(", ", intakes)}, {string.Join(", ", darts.Select(dart => figures.Of(dart.LengthMm)))} long");
     }
 
-    private static string ValueOf(SettingValue setting, TapeFigures figures)
-        => !setting.IsGiven || setting.Kind != SettingKind.Length ? setting.Describe(figures.Usual) : setting.Raw == 0 ? "none" : figures.Of(setting.Raw);
+    private static string ValueOf(SettingValue setting, TapeFigures figures, Phrasebook book)
+        => !setting.IsGiven || setting.Kind != SettingKind.Length ? setting.Describe(figures.Usual, book) : setting.Raw == 0 ? book.Say("none") : figures.Of(setting.Raw);
 
     // A table is printed by what was read from it.
     private static bool IsOneLine(SettingValue setting) => setting.Kind != SettingKind.Text || setting.Text!.IndexOf('\n') < 0;

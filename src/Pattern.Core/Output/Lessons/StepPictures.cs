@@ -2,42 +2,38 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
-using System.Text;
 using Pattern.Core.Blocks;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace Pattern.Core.Output;
 
 /// <summary>The steps of one block as small pictures at one scale: what is new is strong, what stood there is quiet, and the landmarks that the step speaks of are named.</summary>
-/// <remarks>Each line is written once into the page, and shown again by the pictures of all later steps.</remarks>
 internal sealed class StepPictures
 {
     private const double WidestMm = 60;
     private const double HighestMm = 62;
+    private const double WidestFinishedMm = 150;
+    private const double HighestFinishedMm = 150;
     private const double MarginMm = 6;
     private const double NameMm = 3.4;
-    private const double PointMm = 1.5;
     private const double GapMm = 1;
-    private const string NewLines = "</g>\n<g class=\"new\">";
 
+    private readonly Phrasebook _book;
     private readonly List<CurvePath> _lines = [];
     private readonly Dictionary<int, int> _before = [];
     private readonly Transform2D _toPicture;
     private readonly double _widthMm;
     private readonly double _heightMm;
 
-    internal StepPictures(Block block)
+    internal StepPictures(Block block, Phrasebook book)
     {
+        _book = book;
         BoundingBox draft = Around(block);
-        double scale = Math.Min(WidestMm / Math.Max(draft.RightMm - draft.LeftMm, 1), HighestMm / Math.Max(draft.TopMm - draft.BottomMm, 1));
-        var corner = new Point2D(draft.LeftMm, draft.TopMm);
-        _toPicture = Transform2D.Scaling(corner, Ratio.FromDecimalFractions(scale)).Then(Transform2D.Translation(new Vector2D(MarginMm - corner.XMm, -MarginMm - corner.YMm)));
-        _widthMm = (scale * (draft.RightMm - draft.LeftMm)) + (2 * MarginMm);
-        _heightMm = (scale * (draft.TopMm - draft.BottomMm)) + (2 * MarginMm);
+        (_toPicture, _widthMm, _heightMm) = Fit(draft, WidestMm, HighestMm);
         foreach (Step step in block.Steps)
         {
             _before.Add(step.Number, _lines.Count);
@@ -45,43 +41,58 @@ internal sealed class StepPictures
         }
     }
 
-    /// <summary>Writes every line under an id; shows nothing.</summary>
-    internal void WriteLines(StringBuilder text)
-    {
-        text.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"lines\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>\n");
-        for (int i = 0; i < _lines.Count; i++)
-        {
-            text.Append("<path id=\"").Append(IdOf(i)).Append('"');
-            WriteData(text, _lines[i]);
-        }
-
-        text.Append("</defs></svg>\n");
-    }
-
-    internal void Write(StringBuilder text, Step step)
+    /// <summary>The draft as it stands after a step.</summary>
+    internal LessonPicture Of(Step step)
     {
         DraftedLine[] drew = [.. step.Drew];
         Landmark[] marked = [.. step.Marked];
         CurvePath[] redrew = [.. Redrawn(step).Select(path => path.Transformed(_toPicture))];
-        text.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"").Escaped(InWords(step, drew, marked, redrew.Length > 0)).Append("\" viewBox=\"0 0 ").Number(Math.Round(_widthMm, 2)).Append(' ')
-            .Number(Math.Round(_heightMm, 2)).Append("\">\n<g class=\"old\">");
         int before = _before[step.Number];
-        for (int i = 0; i < before + drew.Length; i++)
-        {
-            text.Append(i == before ? NewLines : string.Empty).Append("<use href=\"#").Append(IdOf(i)).Append("\"/>");
-        }
+        var names = new List<TextMark>();
+        var leaders = new List<CurvePath>();
+        LessonPoint[] points = Points(step, marked, _lines.Skip(before).Take(drew.Length).Concat(redrew), names, leaders);
+        return new LessonPicture(
+            InWords(step, drew, marked, redrew.Length > 0),
+            _widthMm,
+            _heightMm,
+            _lines,
+            [
+                new LessonLines(LessonStroke.Earlier) { Common = (0, before) },
+                new LessonLines(LessonStroke.New) { Common = (before, drew.Length), Own = redrew },
+                .. leaders.Count == 0 ? Array.Empty<LessonLines>() : [new LessonLines(LessonStroke.Leader) { Own = leaders }],
+            ],
+            points,
+            names);
+    }
 
-        text.Append(drew.Length == 0 ? NewLines : string.Empty);
+    /// <summary>The block as it was trued: its seam lines, darts and levels.</summary>
+    internal static LessonPicture Finished(Block block, string words)
+    {
+        Drawing drawing = block.Draw();
+        PathMark[] marks = [.. new[] { LayerName.Levels, LayerName.Darts, LayerName.SeamLines }.SelectMany(name => drawing.TryFindLayer(name, out DrawingLayer? layer) ? layer!.Marks : []).OfType<PathMark>()];
+        BoundingBox box = marks.Length == 0 ? default : marks.Select(mark => mark.Path.Bounds).Aggregate((one, other) => one.Union(other));
+        (Transform2D toPicture, double widthMm, double heightMm) = Fit(box, WidestFinishedMm, HighestFinishedMm);
+        return new LessonPicture(
+            words,
+            widthMm,
+            heightMm,
+            [],
+            [.. marks.GroupBy(mark => StrokeOf(mark.Role)).OrderByDescending(group => group.Key).Select(group => new LessonLines(group.Key) { Own = [.. group.Select(mark => mark.Path.Transformed(toPicture))] })],
+            [],
+            []);
+    }
 
-        foreach (CurvePath path in redrew)
-        {
-            text.Append("<path");
-            WriteData(text, path);
-        }
+    private static LessonStroke StrokeOf(LineRole role)
+        => role == LineRole.Seam ? LessonStroke.Seam : role == LineRole.Level || role == LineRole.Fold ? LessonStroke.Level : LessonStroke.Dart;
 
-        text.Append("</g>\n");
-        WritePoints(text, step, marked, _lines.Skip(before).Take(drew.Length).Concat(redrew));
-        text.Append("</svg>\n");
+    private static (Transform2D ToPicture, double WidthMm, double HeightMm) Fit(in BoundingBox box, double widestMm, double highestMm)
+    {
+        double scale = Math.Min(widestMm / Math.Max(box.RightMm - box.LeftMm, 1), highestMm / Math.Max(box.TopMm - box.BottomMm, 1));
+        var corner = new Point2D(box.LeftMm, box.TopMm);
+        return (
+            Transform2D.Scaling(corner, Ratio.FromDecimalFractions(scale)).Then(Transform2D.Translation(new Vector2D(MarginMm - corner.XMm, -MarginMm - corner.YMm))),
+            (scale * (box.RightMm - box.LeftMm)) + (2 * MarginMm),
+            (scale * (box.TopMm - box.BottomMm)) + (2 * MarginMm));
     }
 
     private static BoundingBox Around(Block block)
@@ -97,27 +108,22 @@ internal sealed class StepPictures
     private static IEnumerable<CurvePath> Redrawn(Step step)
         => step.Redrew is not { } curve ? [] : curve.HipCurve is { } hip ? [hip] : curve.Edge!.Stretches;
 
-    private static string InWords(Step step, DraftedLine[] drew, Landmark[] marked, bool draws)
+    private string InWords(Step step, DraftedLine[] drew, Landmark[] marked, bool draws)
     {
-        string number = "Step " + step.Number.ToString(CultureInfo.InvariantCulture) + ". ";
-        string lines = drew.Length > 0 ? "New: " + string.Join(", ", drew.Select(line => line.Name.Text)) + ". " : draws ? "Drawn again: the emphasised line. " : string.Empty;
-        string points = marked.Length > 0 ? "Marked: " + string.Join(", ", marked.Select(mark => mark.Name.Text)) + "." : string.Empty;
-        string words = lines + points;
-        return number + (words.Length > 0 ? words.Trim() : "The draft so far.");
-    }
-
-    private static string IdOf(int line) => "line-" + (line + 1).ToString(CultureInfo.InvariantCulture);
-
-    private static void WriteData(StringBuilder text, CurvePath path)
-    {
-        text.Append(" vector-effect=\"non-scaling-stroke\" d=\"");
-        var sink = new PathData(text, 0, 0, decimals: 2);
-        path.WriteTo(ref sink, LengthUnit.Millimeter, ArcOutput.Cubics);
-        text.Append("\"/>\n");
+        (string, string) number = ("number", step.Number.ToString(CultureInfo.InvariantCulture));
+        (string, string) lines = ("lines", _book.List(drew.Select(line => _book.Say(line.Name.Text))));
+        (string, string) points = ("points", _book.List(marked.Select(mark => _book.Say(mark.Name.Text))));
+        return (drew.Length > 0, marked.Length > 0) switch
+        {
+            (true, true) => _book.Say("Step {number}. New: {lines}. Marked: {points}.", number, lines, points),
+            (true, false) => _book.Say("Step {number}. New: {lines}.", number, lines),
+            (false, true) => _book.Say("Step {number}. Marked: {points}.", number, points),
+            _ => _book.Say(draws ? "Step {number}. Drawn again: the emphasised line." : "Step {number}. The draft so far.", number),
+        };
     }
 
     // A point that is marked in this step is full, one that the step goes out from is a ring.
-    private void WritePoints(StringBuilder text, Step step, Landmark[] marked, IEnumerable<CurvePath> emphasised)
+    private LessonPoint[] Points(Step step, Landmark[] marked, IEnumerable<CurvePath> emphasised, List<TextMark> names, List<CurvePath> leaders)
     {
         var placer = new LabelPlacer(new BoundingBox(0, -_heightMm, _widthMm, 0));
         foreach (CurvePath path in emphasised)
@@ -129,33 +135,30 @@ internal sealed class StepPictures
         Landmark[] named = [.. marked.Concat(spoken).Select(mark => mark.At(_toPicture.Apply(mark.Position)))];
         foreach (Landmark mark in named)
         {
-            placer.Avoid(new PointMark(mark.Position, PointMm, Ink.Strong));
+            placer.Avoid(new PointMark(mark.Position, LessonPicture.PointMm, Ink.Strong));
         }
 
-        for (int i = 0; i < named.Length; i++)
+        foreach (Landmark mark in named)
         {
-            Point2D at = named[i].Position;
-            text.Append("<circle class=\"").Append(i < marked.Length ? "marked" : "from").Append("\" cx=\"").Number(Math.Round(at.XMm, 2)).Append("\" cy=\"").Number(Math.Round(-at.YMm, 2))
-                .Append("\" r=\"").Number(PointMm / 2).Append("\"/>\n");
-            WriteName(text, placer, named[i], at.XMm < _widthMm / 2 ? Direction.Right : Direction.Left);
+            PlaceName(placer, mark, names, leaders);
         }
+
+        return [.. named.Select((mark, i) => new LessonPoint(mark.Position, i < marked.Length))];
     }
 
     // Where a step speaks of more points than there is room for, a name that finds none stays in the sentence.
-    private static void WriteName(StringBuilder text, LabelPlacer placer, in Landmark mark, Direction inward)
+    private void PlaceName(LabelPlacer placer, in Landmark mark, List<TextMark> names, List<CurvePath> leaders)
     {
-        (TextMark? label, PathMark? leader) = placer.PlaceBeside(mark.Name.Text, NameMm, Ink.Strong, mark.Position, inward, null, GapMm, double.PositiveInfinity);
+        Direction inward = mark.Position.XMm < _widthMm / 2 ? Direction.Right : Direction.Left;
+        (TextMark? label, PathMark? leader) = placer.PlaceBeside(_book.Say(mark.Name.Text), NameMm, Ink.Strong, mark.Position, inward, null, GapMm, double.PositiveInfinity);
         if (leader is not null)
         {
-            text.Append("<path class=\"leader\"");
-            WriteData(text, leader.Path);
+            leaders.Add(leader.Path);
         }
 
         if (label is not null)
         {
-            string anchor = label.Alignment switch { TextAlignment.Start => "start", TextAlignment.End => "end", _ => "middle" };
-            text.Append("<text x=\"").Number(Math.Round(label.Anchor.XMm, 2)).Append("\" y=\"").Number(Math.Round(-label.Anchor.YMm, 2)).Append("\" font-size=\"").Number(Math.Round(label.SizeMm, 2))
-                .Append("\" text-anchor=\"").Append(anchor).Append("\">").Escaped(label.Text).Append("</text>\n");
+            names.Add(label);
         }
     }
 }

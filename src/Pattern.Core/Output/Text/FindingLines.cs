@@ -40,12 +40,14 @@ internal static class FindingLines
     }
 
     /// <summary>A length as finely as a tape can be read at all.</summary>
-    internal static string Fine(double lengthMm, TapeStep tape)
+    internal static string Fine(double lengthMm, TapeStep tape) => Fine(lengthMm, tape, Phrasebook.English);
+
+    internal static string Fine(double lengthMm, TapeStep tape, Phrasebook book)
     {
         TapeStep finest = tape.IsMetric ? TapeStep.HalfMillimeter : TapeStep.ThirtySecond;
         finest = finest.Parts < tape.Parts ? tape : finest;
-        return double.IsNaN(lengthMm) ? "not to be measured"
-            : lengthMm != 0 && !Tape.IsOnMark(lengthMm, finest) && Tape.MarksOf(lengthMm, finest, TapeRounding.Nearest) == 0 ? "less than " + finest
+        return double.IsNaN(lengthMm) ? book.Say("not to be measured")
+            : lengthMm != 0 && !Tape.IsOnMark(lengthMm, finest) && Tape.MarksOf(lengthMm, finest, TapeRounding.Nearest) == 0 ? book.Say("less than {figure}", ("figure", finest.ToString()))
             : new TapeFigures(finest, TapeStyle.Plain).Near(lengthMm);
     }
 

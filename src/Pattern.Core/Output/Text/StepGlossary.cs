@@ -54,13 +54,8 @@ internal static class StepGlossary
     {
         string written = text.ToString();
         bool any = false;
-        foreach ((string word, string meaning) in Words)
+        foreach ((string word, string meaning) in FoundIn(written))
         {
-            if (written.IndexOf(word, StringComparison.OrdinalIgnoreCase) < 0)
-            {
-                continue;
-            }
-
             if (!any)
             {
                 StepsOutput.Heading(text, "Words");
@@ -70,6 +65,9 @@ internal static class StepGlossary
             StepsOutput.Row(text, word, meaning);
         }
     }
+
+    /// <summary>The words of a text that need explaining.</summary>
+    internal static IEnumerable<(string Word, string Meaning)> FoundIn(string text) => Words.Where(one => text.IndexOf(one.Word, StringComparison.OrdinalIgnoreCase) >= 0);
 
     // In the order in which they are printed. A working may be used again and again in others: each is looked at once.
     private static List<WorkedLength> Chosen(WorkedLength working, HashSet<WorkedLength> seen)

@@ -150,24 +150,10 @@ public static class StepsOutput
     private static void WriteEnd(StringBuilder text, Block block, TapeStep tape)
     {
         Heading(text, "When all is drawn");
-        foreach (Panel panel in block.Panels)
+        foreach (string sentence in BlockEnding.Of(block, tape, Phrasebook.English, leavesBlank: false))
         {
-            Line(text, FormattableString.Invariant($"Trace off the {panel.Name} as a piece of its own, with its darts, its grainline and its notches."));
-            foreach (Notch notch in panel.Notches)
-            {
-                Line(text, FormattableString.Invariant(
-                    $"{panel.Name}: {notch.Count} notch{(notch.Count == 1 ? string.Empty : "es")} on the {notch.Edge}, {Fine(notch.FromStartMm, tape)} from {WordOfStart(panel, notch.Edge)}."));
-            }
+            Line(text, sentence);
         }
-
-        Line(text, "Lines are seam lines: seam allowance and hem are not included. A straight centre without a seam lies on a fold of the cloth.");
-    }
-
-    // The edge before it ends where this one begins.
-    private static string WordOfStart(Panel panel, EdgeName edge)
-    {
-        int at = Array.FindIndex(panel.EdgesRaw, e => e.Name == edge);
-        return "the " + panel.EdgesRaw[at == 0 ? panel.EdgesRaw.Length - 1 : at - 1].Name;
     }
 
     private static void WriteTape(StringBuilder text, Block block, TapeStep tape)

@@ -204,6 +204,127 @@ public class StepSheetTests
         Assert.All(sums, sum => Assert.NotEqual(false, PrintedSum.AddsUp(sum)));
     }
 
+    // A line is one with rounded figures whatever its unit; the invented language has no Latin letter.
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void WithPhrases_AnInventedLanguage_LeavesNoEnglishWord(string skirt)
+    {
+        SkirtBlock block = DrawnSkirts.Draft(skirt);
+        foreach (StepSheet sheet in new[] { StepSheet.Of(block).WithReasons(), StepSheet.Of(block).AsExercise(), StepSheet.Of(block).AsForm() })
+        {
+            StepSheet foreign = sheet.WithPhrases(InventedLanguage.Book);
+            XDocument page = Page(foreign);
+            IEnumerable<string> seen = page.Descendants().Where(one => one.Name.LocalName != "style" && one.Name.LocalName != "bdi").SelectMany(one => one.Nodes().OfType<XText>()).Select(text => text.Value);
+            IEnumerable<string> heard = page.Descendants().Attributes("aria-label").Select(label => label.Value);
+
+            string text = WithoutName(string.Join("\n", seen.Concat(heard)), block);
+            Assert.Empty(InventedLanguage.LeftOver(text));
+            Assert.Equal("x-invented", (string?)page.Root!.Attribute("lang"));
+
+            string markdown = WithoutName(Regex.Replace(foreign.ToMarkdown().Text, @"\]\([a-z0-9-]+\.svg\)", "]"), block);
+            Assert.Empty(InventedLanguage.LeftOver(markdown));
+
+            // The same search finds the words of the English sheet.
+            Assert.NotEmpty(InventedLanguage.LeftOver(Words(Page(sheet).Root!)));
+        }
+    }
+
+    // A book that is made from the list covers the sheet, and says each phrase of it.
+    [Fact]
+    public void ListPhrases_OfASheet_IsWhatABookHasToKnow()
+    {
+        StepSheet sheet = StepSheet.Of(Example).WithReasons();
+        IReadOnlyList<string> phrases = sheet.ListPhrases();
+
+        Assert.Contains("Square down from {0}: {1}. Mark {2}.", phrases);
+        Assert.Contains("hip girth", phrases);
+        Assert.Equal(phrases.Distinct().Order(StringComparer.Ordinal), phrases);
+        Phrasebook book = Phrasebook.Of("x-invented", phrases.ToDictionary(phrase => phrase, InventedLanguage.Said));
+        Assert.Equal(sheet.WithPhrases(InventedLanguage.Book).ToHtml(), sheet.WithPhrases(book).ToHtml());
+    }
+
+    // common practice, no source: half the box is half of hip and ease; a quarter waist a quarter of the waist.
+    [Fact]
+    public void AsForm_TheExample_IsFormulasInWordsBesideAnEmptyColumn()
+    {
+        XDocument page = Page(StepSheet.Of(Example).AsForm());
+
+        Assert.Equal(["measured on the body", "blank in"], Row(page, "hip girth"));
+        Assert.Equal(["here 1 in, or as you choose", "blank in"], Row(page, "hip ease"));
+        Assert.Equal(["1/2 of (hip girth + hip ease)", "blank in"], Row(page, "box width"));
+        Assert.Equal(["hip girth - waist girth", "blank in"], Row(page, "waist-hip difference"));
+        Assert.Equal(["1/8 of waist-hip difference, at most 1 1/4", "blank in"], Row(page, "centre front drop"));
+        Assert.Contains("The steps and pictures are those of one body: waist girth 32 in, hip girth 40 in.", Words(page.Root!));
+        Assert.DoesNotContain("Hippolyta", Words(Page(StepSheet.Of(SkirtBlock.For(Bodies.Example.Named("Hippolyta")).Draft()).AsForm()).Root!));
+    }
+
+    // What no formula gives is said to be none: it was taken from the draft, or truing found it.
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void AsForm_AnyBlock_SaysWhereAFigureIsNoFormula(string skirt)
+    {
+        SkirtBlock block = DrawnSkirts.Draft(skirt);
+        XElement[] sections = StepsOf(Page(StepSheet.Of(block).AsForm()));
+
+        Assert.All(sections, section => Assert.DoesNotMatch(@"~|\d\s*(in|cm)\b", Words(section)));
+        foreach ((Step step, XElement section) in block.Steps.Zip(sections))
+        {
+            bool isDrawn = step.Workings.Any(length => length.Operation == WorkedOperation.Drawn);
+            Assert.True(!isDrawn || Words(section).Contains("No formula gives this figure", StringComparison.Ordinal), step.ToString());
+        }
+    }
+
+    [Fact]
+    public void ToMarkdown_AHostileName_BeginsNoMarkAndNoTag() => Assert.All(HostileNames, name =>
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Example.Named(name)).Draft();
+        foreach (StepSheet sheet in new[] { StepSheet.Of(block), StepSheet.Of(block).AsExercise() })
+        {
+            MarkdownPage page = sheet.ToMarkdown();
+            string[] lines = page.Text.Split('\n');
+
+            // The title is one line; no bare sign of it has a meaning, and a mark that turns the direction ends with it.
+            Assert.StartsWith("# Skirt block for \u2068", lines[0]);
+            Assert.EndsWith("\u2069", lines[0]);
+            Assert.DoesNotMatch(@"(?<!\\)[<>`*_\[\]|~]", lines[0][2..]);
+            Assert.DoesNotMatch("[\u202A-\u202E\u2066\u2067]", page.Text);
+            Assert.Equal(1, lines.Count(line => line.StartsWith("# ", StringComparison.Ordinal)));
+            Assert.Equal(block.Steps.Count, lines.Count(line => line.StartsWith("### ", StringComparison.Ordinal)));
+            Assert.Equal(page.Pictures.Select(picture => picture.Key), Regex.Matches(page.Text, @"\]\((?<file>[^)]+)\)").Select(link => link.Groups["file"].Value));
+            Assert.All(page.Pictures, picture => XDocument.Parse(picture.Value.ToSvg()));
+        }
+    });
+
+    [Theory]
+    [MemberData(nameof(Skirts))]
+    public void ToMarkdown_AnyBlock_SaysWhatThePageSays(string skirt)
+    {
+        SkirtBlock block = DrawnSkirts.Draft(skirt);
+        StepSheet sheet = StepSheet.Of(block, TapeStep.Eighth).WithReasons();
+        string markdown = Regex.Replace(sheet.ToMarkdown().Text, @"\\(.)", "$1");
+
+        foreach (XElement words in StepsOf(Page(sheet)).SelectMany(section => section.Descendants().Where(one => one.Name.LocalName == "p" && !one.Elements().Any())))
+        {
+            Assert.Contains(words.Value, markdown);
+        }
+    }
+
+    [Fact]
+    public void Save_APage_WritesItWithItsPictures()
+    {
+        string folder = System.IO.Path.Combine(System.IO.Path.GetTempPath(), System.IO.Path.GetRandomFileName());
+        try
+        {
+            StepSheet.Of(Example).ToMarkdown().Save(folder, "steps.md");
+            Assert.True(System.IO.File.Exists(System.IO.Path.Combine(folder, "steps.md")));
+            Assert.Equal(Example.Steps.Count + 1, System.IO.Directory.GetFiles(folder, "*.svg").Length);
+        }
+        finally
+        {
+            System.IO.Directory.Delete(folder, recursive: true);
+        }
+    }
+
     [Fact]
     public void ToHtml_ABlockOutOfAFile_SaysThatItHasNoSteps()
     {
@@ -246,6 +367,8 @@ public class StepSheetTests
 
     // A number and its fraction are joined by a space at which no line ends.
     private static string Plain(string text) => text.Replace('\u00A0', ' ');
+
+    private static string WithoutName(string text, SkirtBlock block) => block.Body.Name is { } name ? text.Replace(name, string.Empty, StringComparison.Ordinal) : text;
 
     private static double Figure(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -1,7 +1,7 @@
 namespace Pattern.Core.Output;
 
-/// <summary>How a step sheet looks on a screen, on a phone and on paper. Black on white: a copier has no colours.</summary>
-internal static class StepSheetStyle
+/// <summary>How a lesson looks on a screen, on a phone and on paper. Black on white: a copier has no colours.</summary>
+internal static class LessonStyle
 {
     internal const string Text = """
         :root { color-scheme: light; }
@@ -24,6 +24,11 @@ internal static class StepSheetStyle
         .step svg, .finished svg { display: block; width: 100%; height: auto; max-height: 19rem; }
         .old { fill: none; stroke: #777; stroke-width: .75; }
         .new { fill: none; stroke: #000; stroke-width: 3; stroke-linecap: round; }
+        .seam { fill: none; stroke: #000; stroke-width: 1.75; stroke-linejoin: round; }
+        .dart { fill: none; stroke: #000; stroke-width: 1; }
+        .level { fill: none; stroke: #000; stroke-width: .75; stroke-dasharray: 4 3; }
+        .body { fill: none; stroke: #000; stroke-width: 1; }
+        .tape { fill: none; stroke: #000; stroke-width: 3; stroke-linecap: round; }
         .leader { fill: none; stroke: #000; stroke-width: .75; }
         circle { stroke: #000; stroke-width: .35; }
         .marked { fill: #000; }

@@ -33,6 +33,25 @@ public static class LessonPdf
         WholeFiles.Write([new KeyValuePair<string, byte[]>(path, sheet.ToPdf(paper))]);
     }
 
+    /// <summary>The page on taking measurements as the bytes of a PDF file, upright.</summary>
+    /// <param name="guide">The page.</param>
+    /// <param name="paper">A5 or larger.</param>
+    /// <exception cref="ArgumentException">The paper is too narrow for a picture with its words.</exception>
+    [Pure]
+    public static byte[] ToPdf(this MeasuringGuide guide, PaperSize paper) => Write(Guard.NotNull(guide, nameof(guide)).ToLesson(), paper);
+
+    /// <summary>Writes the page on taking measurements to a file, as a whole or not at all.</summary>
+    /// <param name="guide">The page.</param>
+    /// <param name="path">The file; an older one is replaced at the very end, and stays as it was where anything goes wrong.</param>
+    /// <param name="paper">A5 or larger.</param>
+    /// <exception cref="ArgumentException">The path is empty, holds a NUL character or names a device, or the paper is too narrow for a picture with its words.</exception>
+    /// <exception cref="IOException">The file cannot be written.</exception>
+    public static void SavePdf(this MeasuringGuide guide, string path, PaperSize paper)
+    {
+        FilePaths.Checked(path, nameof(path));
+        WholeFiles.Write([new KeyValuePair<string, byte[]>(path, guide.ToPdf(paper))]);
+    }
+
     private static byte[] Write(LessonPage page, PaperSize paper)
     {
         IReadOnlyList<PrintSheet> sheets = LessonSheets.Arrange(page, Guard.NotNull(paper, nameof(paper)));

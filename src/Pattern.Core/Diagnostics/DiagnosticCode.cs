@@ -705,6 +705,9 @@ public enum DiagnosticCode
     /// <summary>A lesson is to be printed on paper that is too narrow for a picture with its words.</summary>
     PaperTooNarrow = 7107,
 
+    /// <summary>A drawing is larger than the paper at the small scale that was asked for.</summary>
+    ReducedTooLarge = 7108,
+
     // 72xx: DXF.
 
     /// <summary>A DXF file was asked for in a unit that the standard does not know.</summary>

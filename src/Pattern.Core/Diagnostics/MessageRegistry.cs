@@ -268,6 +268,7 @@ internal static class MessageRegistry
         [DiagnosticCode.RollTooNarrow] = (Severity.Error, "The drawing is {0} wide and {1} high; a roll of {2} takes it neither upright nor turned. Use a wider roll, or tile the drawing."),
         [DiagnosticCode.PageSizeImpossible] = (Severity.Error, "A page would be {0} by {1}; in this format pages measure {2} to {3} each way. Tile the drawing on sheets, or draw fewer pieces at a time."),
         [DiagnosticCode.PaperTooNarrow] = (Severity.Error, "{0} is {1} across; a picture with its words needs {2}. Take A5 or larger paper."),
+        [DiagnosticCode.ReducedTooLarge] = (Severity.Error, "At {0} the drawing and its heading take {1} by {2}, more than {3} holds within margins of {4}. Take a smaller scale or larger paper."),
 
         // 72xx: DXF.
         [DiagnosticCode.DxfUnitUnknown] = (Severity.Error, "A DXF file cannot be written in {0}. Use Millimeter or Inch."),

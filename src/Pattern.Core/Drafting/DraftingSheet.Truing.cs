@@ -48,9 +48,9 @@ public sealed partial class DraftingSheet
         SayCurve(line, now, darts);
         Redraws(RedrawnCurve.Of(line.From.Name, line.To.Name, trued));
         return now.Length == 0
-            ? Record("Measure the {0} again, from {1} to {2}: {3}. Where it is not, move {2} in or out by the difference and draw that end again.", line, line.From, line.To, whole)
+            ? Record("Measure the {0} again, from {1} to {2}: {3}. Where it is not, move {2} in or out by the difference; draw that end again, and the line that ends there as well, as long as before.", line, line.From, line.To, whole)
             : Record(
-                "Measure the {0} again over the folds, from {1} to {2}: {3}. Where it is not, move {2} in or out by the difference and draw that end again. "
+                "Measure the {0} again over the folds, from {1} to {2}: {3}. Where it is not, move {2} in or out by the difference; draw that end again, and the line that ends there as well, as long as before. "
                 + "Then run the tracing wheel along the line, through the folds, and open the darts: that gives the top edges between their legs.",
                 line,
                 line.From,
@@ -129,7 +129,7 @@ public sealed partial class DraftingSheet
     {
         for (int i = 0; i < now.Length; i++)
         {
-            Record("Fold {0} on its new legs, toward {1}, and pin it.", darts[i], now[i].PressedToward is Panels.Toward.Start ? line.From : line.To);
+            Record("Fold {0} on its new legs, toward {1}, and pin it. A dart folded to its apex makes the paper a cone: crease the leg nearer to {1}, lay it on the other leg, and let the apex lie on a corner of the table, so that the top is flat and the rest hangs.", darts[i], now[i].PressedToward is Panels.Toward.Start ? line.From : line.To);
         }
 
         DraftedLine? atFrom = null;

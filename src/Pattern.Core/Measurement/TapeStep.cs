@@ -57,9 +57,9 @@ public readonly struct TapeStep : IEquatable<TapeStep>
     // Parts of an inch, or of a millimetre.
     internal int Parts => _parts == 0 ? DefaultParts : Math.Abs(_parts);
 
-    internal double SizeMm => (IsMetric ? 1.0 : Tape.MillimetresPerInch) / Parts;
-
     internal int CentimetreDecimals => Parts switch { 1 => 1, 2 or 10 => 2, _ => 3 };
+
+    internal double SizeMm => (IsMetric ? 1.0 : Tape.MillimetresPerInch) / Parts;
 
     /// <summary>The marks of a tape, the finest first.</summary>
     internal static TapeStep[] Ladder(LengthUnit unit) => Tape.IsMetric(unit, nameof(unit))

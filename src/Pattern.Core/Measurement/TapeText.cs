@@ -36,5 +36,19 @@ internal static class TapeText
             : Fraction.Of(marks, step.Parts).ToString(style);
     }
 
+    /// <summary>The number as a drafter says it, whatever mark it was read to: 1.2 cm, and not 1.20.</summary>
+    internal static string Said(double lengthMm, TapeStep step, TapeStyle style)
+    {
+        string number = Number(lengthMm, step, style);
+        int point = number.IndexOf('.');
+        int end = number.Length;
+        while (step.IsMetric && point >= 0 && end > point + 2 && number[end - 1] == '0')
+        {
+            end--;
+        }
+
+        return number.Substring(0, end);
+    }
+
     internal static string Sign(bool isNegative, TapeStyle style) => !isNegative ? string.Empty : style == TapeStyle.Plain ? "-" : Minus.ToString();
 }

@@ -52,6 +52,9 @@ public sealed class WorkedLength
 
     internal double ValueMm { get; }
 
+    /// <summary>What it is the negative of, where that has a name: one says that the front is wider, and not that the back is wider by less than nothing.</summary>
+    internal WorkedLength? Opposite => Operation == WorkedOperation.Product && Factor == -1 && _first is { Name: not null } ? _first : null;
+
     internal WorkedLength? First => _first;
 
     internal WorkedLength? Second => _second as WorkedLength;

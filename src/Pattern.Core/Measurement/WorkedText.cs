@@ -64,12 +64,13 @@ internal static class WorkedText
                 writer.WriteWorking(length, 0);
                 writer.Text.Append(" = ");
             }
-            else if (figures is not null && new Sum(mark, figures).Rounds(length))
+            else if (figures is not null)
             {
-                // A reader of a whole sheet gets the working all the same, and is told that its result is no mark of the tape.
+                // A reader of a whole sheet gets the working all the same, and is told that its result is no mark of the tape, or that its printed parts are too coarse for it.
                 writer.WriteWorking(length, 0);
                 string working = writer.Text.ToString();
-                writer.Text.Clear().Append(figures.Book.Say("{working}, rounded: {figure}", ("working", working), ("figure", writer.FigureOf(length.ValueMm))));
+                string sentence = new Sum(mark, figures).Rounds(length) ? "{working}, rounded: {figure}" : "{working}, from unrounded figures: {figure}";
+                writer.Text.Clear().Append(figures.Book.Say(sentence, ("working", working), ("figure", writer.FigureOf(length.ValueMm))));
                 return writer.Text.Append(TapeText.UnitSuffix(shown, style)).ToString();
             }
 
@@ -79,12 +80,15 @@ internal static class WorkedText
         return writer.Text.Append(TapeText.UnitSuffix(shown, style)).ToString();
     }
 
-    // Exact figures first; else the first mark at which rounded ones add up and none is rounded away to nothing. What was measured is read as finely as a hand can.
+    // Exact figures first; else the first mark at which rounded ones add up and none is rounded away to nothing. What was measured is read as finely as a hand can, and so is, on a whole
+    // sheet, what adds up at no mark: others are worked out from it.
     private static TapeStep StepOf(WorkedLength length, TapeStep step, NamedFigures? figures, out bool addsUp)
     {
         TapeStep? rounded = null;
+        TapeStep finest = step;
         for (TapeStep? finer = step; finer is { } candidate; finer = Finer(candidate))
         {
+            finest = candidate;
             var sum = new Sum(candidate, figures);
             if (sum.AddsUp(length))
             {
@@ -99,7 +103,7 @@ internal static class WorkedText
         }
 
         addsUp = rounded is not null;
-        return rounded ?? step;
+        return rounded ?? (figures is null ? step : finest);
     }
 
     // No further than what a hand can lay off: 1/32 in or half a millimetre.
@@ -118,7 +122,7 @@ internal static class WorkedText
 
     /// <summary>A figure without its unit, marked where the step cannot show it exactly.</summary>
     internal static string Figure(double valueMm, TapeStep step, TapeStyle style = TapeStyle.Plain)
-        => (Tape.IsOnMark(valueMm, step) ? string.Empty : Rounded) + TapeText.Number(valueMm, step, style);
+        => (Tape.IsOnMark(valueMm, step) ? string.Empty : Rounded) + TapeText.Said(valueMm, step, style);
 
     // Where the tape's own mark shows a figure exactly, no finer one is printed: 104.0 beside 53.25.
     private static TapeStep Coarser(double valueMm, TapeStep step, TapeStep mark) => Tape.IsOnMark(valueMm, step) ? step : mark;
@@ -191,12 +195,12 @@ internal static class WorkedText
 
         internal string FigureOf(double valueMm) => Figure(valueMm, Coarser(valueMm, step, mark), style);
 
-        internal void WriteLeaf(WorkedLength length)
+        internal void WriteLeaf(WorkedLength length, bool isPart = false)
         {
             if (figures is { LeavesBlank: true })
             {
                 // What has no name is a constant of the method where it stands in a working, and a figure to find where it stands alone.
-                Text.Append(length.Name is { } name ? Book.Say(name) : length.Operation == WorkedOperation.Given && Text.Length > 0 ? FigureOf(length.ValueMm) : Blank);
+                Text.Append(length.Name is { } name ? Book.Say(name) : isPart && length.Operation == WorkedOperation.Given ? FigureOf(length.ValueMm) : Blank);
                 return;
             }
 
@@ -258,7 +262,7 @@ internal static class WorkedText
         {
             if (!GoesInto(operand, depth))
             {
-                WriteLeaf(operand);
+                WriteLeaf(operand, isPart: true);
                 return;
             }
 

@@ -102,7 +102,7 @@ internal sealed class PaperHand
             dart.Half = Value(m.Groups["apart"].Value) / 2;
             dart.Long = Value(m.Groups["long"].Value);
         }
-        else if (Try(step, "^Fold (?<dart>.+?) on its new legs, toward .+, and pin it\\.$", out m))
+        else if (Try(step, "^Fold (?<dart>.+?) on its new legs, toward .+, and pin it\\.", out m))
         {
             _folded.Add(m.Groups["dart"].Value);
         }

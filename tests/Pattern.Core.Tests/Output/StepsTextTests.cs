@@ -12,6 +12,7 @@ using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Tests.Blocks;
 using Pattern.Core.Tests.Measurement;
+using UnitsNet.Units;
 
 namespace Pattern.Core.Tests.Output;
 
@@ -20,6 +21,62 @@ public class StepsTextTests
     public static TheoryData<string> Skirts => DrawnSkirts.Names;
 
     private static readonly TapeStep[] Tapes = [TapeStep.Quarter, TapeStep.Eighth, TapeStep.Sixteenth, TapeStep.Millimeter, TapeStep.HalfMillimeter];
+
+    // A stranger who drew from the sheet found a back of 32.1 and a front of 31.2 beside a box of 63.25.
+    [Theory]
+    [InlineData("102.5", "110")]
+    [InlineData("96.5", "124")]
+    [InlineData("72", "98")]
+    [InlineData("68.3", "94.9")]
+    public void ToStepsText_InCentimetres_BackAndFrontAddUpToTheBox(string waist, string hip)
+    {
+        string text = SkirtBlock.For(BodyMeasurements.In(LengthUnit.Centimeter).With(BodyMeasurement.WaistGirth, waist).With(BodyMeasurement.HipGirth, hip)).Draft().ToStepsText(TapeStep.Millimeter);
+
+        Assert.Equal(Said("box width"), Said("back hip width") + Said("front hip width"));
+
+        decimal Said(string name) => decimal.Parse(Regex.Match(text, $@"(?m)^{name}  .*?(?<figure>\d+\.\d+) cm$").Groups["figure"].Value, System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void ToStepsText_OfASecondDart_ShowsTheWorkingOfItsPlace()
+    {
+        string text = SkirtBlock.For(Bodies.Inches("26", "36 1/2")).Draft().ToStepsText(TapeStep.Eighth);
+
+        string[] places = [.. text.Split('\n').Where(line => line.Contains("dart 2 centre on the", StringComparison.Ordinal))];
+        Assert.Equal(2, places.Length);
+        Assert.All(places, place => Assert.Contains("2 \u00D7 1/3 of quarter waist 6 1/2 + 1 1/2 \u00D7 each ", place));
+    }
+
+    [Fact]
+    public void ToStepsText_InCentimetres_HasNoTrailingZeros()
+    {
+        string text = SkirtBlock.For(BodyMeasurements.In(LengthUnit.Centimeter).With(BodyMeasurement.WaistGirth, "72").With(BodyMeasurement.HipGirth, "98")).Draft().ToStepsText(TapeStep.Millimeter);
+
+        Assert.DoesNotMatch(@"\d\.\d+0 cm", text);
+        Assert.Matches(@"\d\.0 cm", text);
+    }
+
+    // A folded dart makes a cone of the paper, and a waist moved at the side leaves the side seam behind.
+    [Fact]
+    public void ToStepsText_OfTruing_SaysHowADartIsFoldedFlatAndWhichLineFollows()
+    {
+        string text = SkirtBlock.For(Bodies.Example).Draft().ToStepsText(TapeStep.Eighth);
+
+        Assert.Contains("crease the leg nearer to CB waist, lay it on the other leg", text);
+        Assert.Contains("draw that end again, and the line that ends there as well, as long as before.", text);
+        Assert.Contains("A figure after ~ is rounded: to 1/32 in where a line is measured or a curve guided, elsewhere to 1/8 in or finer. All others are exact.", text);
+    }
+
+    // Waist 42, hip 40: a sixteenth of 2 in, by which the front is the wider.
+    [Fact]
+    public void ToStepsText_OfAWaistWiderThanTheHip_SaysThatTheFrontIsWider()
+    {
+        string text = SkirtBlock.For(Bodies.Inches("42", "40")).Draft().ToStepsText(TapeStep.Eighth);
+
+        Assert.Contains("front wider than back      1/16 of waist over hip 2 = 1/8 in", text);
+        Assert.Contains("front wider than back at hip, block: 1/8 in, target 1/8 in", text);
+        Assert.DoesNotContain("-1/8", text);
+    }
 
     [Fact]
     public void PrintedSum_OfFalseAndTrueSums_TellsThemApart()
@@ -173,7 +230,7 @@ public class StepsTextTests
                     Assert.True(known == use.Groups["figure"].Value, $"{known}: {line}");
                 }
 
-                if (Regex.Match(line, @"^(?<name>[a-zA-Z-][^:=]*?)  +(.*( = |, rounded: ))?(?<figure>-?~?\d[\d /.]*) (in|cm)$") is { Success: true } row)
+                if (Regex.Match(line, @"^(?<name>[a-zA-Z-][^:=]*?)  +(.*( = |, rounded: |, from unrounded figures: ))?(?<figure>-?~?\d[\d /.]*) (in|cm)$") is { Success: true } row)
                 {
                     figures.TryAdd(row.Groups["name"].Value, row.Groups["figure"].Value);
                 }

@@ -29,10 +29,11 @@ internal sealed class ProportionalShaping() : ShapingTable("proportional law")
     /// <inheritdoc/>
     protected override ShapingReading Answer(ShapingQuery query)
     {
-        WorkedLength wider = query.Difference.DividedBy(WiderPart).Named("back wider than front");
         WorkedLength box = WithEase(query.HipGirth, query.HipEase).Half().Named("box width");
-        WorkedLength front = (box - wider).Half().Named("front hip width");
-        WorkedLength back = (front + wider).Named("back hip width");
+        WorkedLength? less = query.Difference.ValueMm < 0 ? (query.WaistGirth - query.HipGirth).Named("waist over hip").DividedBy(WiderPart).Named("front wider than back") : null;
+        WorkedLength wider = (less?.Times(-1) ?? query.Difference.DividedBy(WiderPart)).Named("back wider than front");
+        WorkedLength front = (less is null ? box - wider : box + less).Half().Named("front hip width");
+        WorkedLength back = (less is null ? front + wider : front - less).Named("back hip width");
         WorkedLength waist = WithEase(query.WaistGirth, query.WaistEase).Quarter().Named("quarter waist");
 
         bool hasDarts = query.Difference.ValueMm > 0.0;

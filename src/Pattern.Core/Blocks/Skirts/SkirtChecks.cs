@@ -24,7 +24,15 @@ internal sealed class SkirtChecks(SkirtDraft draft)
         double back = WidthAt(list.FindPanel(PanelName.Back), draft.Back, hipMm);
         double front = WidthAt(list.FindPanel(PanelName.Front), draft.Front, hipMm);
         list.Length("hip width all around", "block", 2 * (back + front), draft.HipTargetMm);
-        list.Length("back wider than front at hip", "block", back - front, draft.Reading.BackWider.ValueMm);
+        double widerMm = draft.Reading.BackWider.ValueMm;
+        if (widerMm >= 0)
+        {
+            list.Length("back wider than front at hip", "block", back - front, widerMm);
+        }
+        else
+        {
+            list.Length("front wider than back at hip", "block", front - back, -widerMm);
+        }
     }
 
     internal void CheckCorners(CheckList list)

@@ -117,7 +117,7 @@ internal sealed class SkirtDraft
         Back.CentreLowerHip = Sheet.SquareDown(centreBack, lower, SkirtNames.CentreBackLowerHip);
         Front.CentreLowerHip = Sheet.SquareAcross(Back.CentreLowerHip, Across.Right, box, SkirtNames.CentreFrontLowerHip, SkirtNames.LowerHipLine);
 
-        Back.HipWidth = (box + Reading.BackWider).Half().Named("back hip width");
+        Back.HipWidth = (Reading.BackWider.Opposite is { } less ? box - less : box + Reading.BackWider).Half().Named("back hip width");
         Front.HipWidth = (box - Back.HipWidth).Named("front hip width");
         SkirtRefusals.RefuseNoWidth(Back);
         SkirtRefusals.RefuseNoWidth(Front);

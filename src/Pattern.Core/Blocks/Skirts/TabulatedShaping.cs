@@ -207,7 +207,9 @@ public sealed class TabulatedShaping : ShapingTable
     private ShapingReading Answer(ShapingQuery query, ShapingRow row, ShapingRow[] served, bool isClamped) => new(
         this,
         query,
-        WorkedLength.GivenMm("back wider than front", row.BackWiderMm, LengthSource.Table),
+        row.BackWiderMm >= 0
+            ? WorkedLength.GivenMm("back wider than front", row.BackWiderMm, LengthSource.Table)
+            : WorkedLength.GivenMm("front wider than back", -row.BackWiderMm, LengthSource.Table).Times(-1).Named("back wider than front"),
         WorkedLength.GivenMm("front dart intake", row.FrontDartMm, LengthSource.Table),
         WorkedLength.GivenMm("back dart intake", row.BackDartMm, LengthSource.Table),
         WorkedLength.GivenMm("centre front drop", row.FrontDropMm, LengthSource.Table))

@@ -20,8 +20,7 @@ internal static class BlockRows
     }
 
     /// <summary>A figure as it is said: what comes out negative as the opposite that it was worked from, where that has a name.</summary>
-    internal static WorkedLength Said(WorkedLength figure)
-        => figure is { Operation: WorkedOperation.Product, Factor: -1, First: { Name: not null } opposite } ? opposite : figure;
+    internal static WorkedLength Said(WorkedLength figure) => figure.Opposite ?? figure;
 
     internal static IEnumerable<(string Label, string Value)> Settings(Block block, TapeFigures figures) => Settings(block, figures, Phrasebook.English);
 

@@ -140,7 +140,12 @@ internal sealed class LessonTypesetter(LessonPage page, double widthMm, double h
         static IEnumerable<DrawingMark> Picture(LessonPicture shown, Point2D corner) => shown.Marks(new Point2D(corner.XMm, corner.YMm - Above), PicturePart);
     }
 
-    private static LessonItem SetFigure(LessonPicture picture) => new(picture.HeightMm, corner => picture.Marks(corner, 1)) { KeepsNext = true };
+    // As large as it is, where there is room for that.
+    private LessonItem SetFigure(LessonPicture picture)
+    {
+        double scale = Math.Min(1, Math.Min(widthMm / picture.WidthMm, heightMm / 2 / picture.HeightMm));
+        return new LessonItem(scale * picture.HeightMm, corner => picture.Marks(corner, scale)) { KeepsNext = true };
+    }
 
     private IEnumerable<LessonItem> SetBox(LessonBox box)
     {

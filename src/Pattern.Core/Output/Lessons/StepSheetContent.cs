@@ -85,7 +85,10 @@ internal sealed partial class StepSheetContent
     private (string Kind, string Intro) Use()
         => _sheet.IsForm ? (_book.Say("Form to fill in"), _book.Say("Form to fill in: measure, write your own figures into the empty column, work out the others from them, and then draw."))
         : _sheet.IsExercise ? (_book.Say("Exercise sheet"), _book.Say("Exercise sheet: work out each figure, write it down, then draw. The answer key is the step sheet of the same block."))
-        : (_book.Say("Step sheet"), _book.Say("Step sheet. A figure after ~ is the nearest mark of the tape; all others are exact."));
+        : (_book.Say("Step sheet"), _book.Say(
+            "Step sheet. A figure after ~ is rounded: to {fine} where a line is measured or a curve guided, elsewhere to {coarse} or finer. All others are exact.",
+            ("fine", FindingLines.FinestOf(_tape).ToString()),
+            ("coarse", _tape.ToString())));
 
     private LessonContents Contents()
     {

@@ -6,8 +6,8 @@ using UnitsNet;
 
 namespace Pattern.Core.Output;
 
-/// <summary>On what paper a drawing is printed: one sheet of its own size, a roll, or many small sheets to be joined. Immutable.</summary>
-/// <remarks>A layout only moves the drawing, and may turn it by a quarter; it never scales. It knows no file format: whoever writes one draws the sheets that
+/// <summary>On what paper a drawing is printed: one sheet of its own size, a roll, many small sheets to be joined, or a small scale for an exercise book. Immutable.</summary>
+/// <remarks>A layout only moves the drawing, and may turn it by a quarter; only <see cref="ReducedOn"/> scales. It knows no file format: whoever writes one draws the sheets that
 /// <see cref="Arrange"/> returns.</remarks>
 /// <example><code>
 /// SheetLayout home = SheetLayout.TiledOn(PaperSize.A4).WithOverlap(Length.FromMillimeters(15));
@@ -31,6 +31,13 @@ public abstract class SheetLayout
     /// <summary>Many sheets to be cut and joined, with margins, overlap and orientation at their defaults.</summary>
     /// <param name="paper">The sheets.</param>
     public static TiledLayout TiledOn(PaperSize paper) => TiledLayout.On(paper);
+
+    /// <summary>One sheet with the drawing at a small scale, for an exercise book. The sheet says its scale, and that nothing is ever cut from it.</summary>
+    /// <param name="paper">The sheet; the drawing takes it upright or lying, whichever it fits.</param>
+    /// <param name="scale">How small.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">The scale is none of those.</exception>
+    public static ReducedLayout ReducedOn(PaperSize paper, Reduction scale)
+        => new(Guard.NotNull(paper, nameof(paper)), (Reduction)Guard.Choice((int)scale, 3, nameof(scale)), Measurement.Phrasebook.English);
 
     /// <summary>Lays the drawing out.</summary>
     /// <param name="drawing">The drawing.</param>

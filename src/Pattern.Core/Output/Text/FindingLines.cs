@@ -39,13 +39,19 @@ internal static class FindingLines
         }
     }
 
+    /// <summary>The finest mark that figures of a tape are read to.</summary>
+    internal static TapeStep FinestOf(TapeStep tape)
+    {
+        TapeStep finest = tape.IsMetric ? TapeStep.HalfMillimeter : TapeStep.ThirtySecond;
+        return finest.Parts < tape.Parts ? tape : finest;
+    }
+
     /// <summary>A length as finely as a tape can be read at all.</summary>
     internal static string Fine(double lengthMm, TapeStep tape) => Fine(lengthMm, tape, Phrasebook.English);
 
     internal static string Fine(double lengthMm, TapeStep tape, Phrasebook book)
     {
-        TapeStep finest = tape.IsMetric ? TapeStep.HalfMillimeter : TapeStep.ThirtySecond;
-        finest = finest.Parts < tape.Parts ? tape : finest;
+        TapeStep finest = FinestOf(tape);
         return double.IsNaN(lengthMm) ? book.Say("not to be measured")
             : lengthMm != 0 && !Tape.IsOnMark(lengthMm, finest) && Tape.MarksOf(lengthMm, finest, TapeRounding.Nearest) == 0 ? book.Say("less than {figure}", ("figure", finest.ToString()))
             : new TapeFigures(finest, TapeStyle.Plain).Near(lengthMm);

@@ -28,7 +28,8 @@ public static class StepsOutput
         string title = OneLine(block.Title);
         Line(text, title);
         Line(text, new string('=', title.Length));
-        Line(text, "A figure after ~ is the nearest mark of the tape; all others are exact.");
+        Line(text, FormattableString.Invariant(
+            $"A figure after ~ is rounded: to {FindingLines.FinestOf(tape)} where a line is measured or a curve guided, elsewhere to {tape} or finer. All others are exact."));
         var named = new NamedFigures(Step.FineEnough(tape));
         WriteMeasurements(text, block, tape);
         StepGlossary.WriteFigures(text, block, tape);

@@ -30,7 +30,7 @@ internal sealed class TapeFigures
     internal TapeStep Usual => _steps[0];
 
     /// <summary>A length that follows from others: on a usual mark, or marked as rounded to it.</summary>
-    internal string Near(double lengthMm) => (Tape.IsOnMark(lengthMm, Usual) ? string.Empty : Rounded) + TapeText.WithUnit(lengthMm, Usual, _style);
+    internal string Near(double lengthMm) => (Tape.IsOnMark(lengthMm, Usual) ? string.Empty : Rounded) + TapeText.Said(lengthMm, Usual, _style) + TapeText.UnitSuffix(Usual, _style);
 
     /// <summary>A length that somebody measured or chose: never rounded where any mark of the tape shows it.</summary>
     internal string Of(double lengthMm)

@@ -151,8 +151,8 @@ public class StepsTextTests
             .Draft().ToStepsText(TapeStep.Eighth);
 
         // Quarter hip 9 3/4, quarter waist 6 1/2: 3 1/4 in to take in.
-        Assert.Contains("The back side seam would take in back hip width 9 3/4 - quarter waist 6 1/2 - back dart intake 5/8 = 2 5/8 in, more than the side limit 1 1/2 in: the rest goes to the darts, back dart intake 5/8 + rest 1 1/8 = 1 3/4 in.", text);
-        Assert.Contains("The front side seam would take in front hip width 9 3/4 - quarter waist 6 1/2 = 3 1/4 in, more than the side limit 1 1/2 in: the darts take the rest 1 3/4 in.", text);
+        Assert.Contains("The back side seam would take in back hip width 9 3/4 - quarter waist 6 1/2 - back dart intake 5/8 = 2 5/8 in, more than the largest side shaping 1 1/2 in: the rest goes to the darts, back dart intake 5/8 + rest 1 1/8 = 1 3/4 in.", text);
+        Assert.Contains("The front side seam would take in front hip width 9 3/4 - quarter waist 6 1/2 = 3 1/4 in, more than the largest side shaping 1 1/2 in: the darts take the rest 1 3/4 in.", text);
     }
 
     [Fact]

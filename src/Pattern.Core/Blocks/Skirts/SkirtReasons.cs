@@ -39,7 +39,7 @@ internal static class SkirtReasons
         }
         else if (drafted == 0)
         {
-            sheet.Note("Nothing to draw here. The {0} takes no dart: {1} is narrower than the {2}. The side seam takes it in.", panel, Narrow(tableIntake, room), WorkedLength.GivenMm("narrowest dart worth sewing", options.SmallestDartMm));
+            sheet.Note("Nothing to draw here. The {0} takes no dart: {1} is narrower than the {2}. The side seam takes it in.", panel, Narrow(tableIntake, room), WorkedLength.GivenMm("narrowest dart worth sewing", options.SmallestDartMm, LengthSource.Setting));
         }
         else
         {
@@ -52,7 +52,7 @@ internal static class SkirtReasons
     {
         bool isSewn = tableIntake.ValueMm >= options.SmallestDartMm - SameMm;
         WorkedLength side = isSewn ? width - shaping.Waist - tableIntake : width - shaping.Waist;
-        WorkedLength most = WorkedLength.GivenMm("side limit", options.LargestSideShapingMm);
+        WorkedLength most = WorkedLength.GivenMm("largest side shaping", options.LargestSideShapingMm, LengthSource.Setting);
         if (!isSewn)
         {
             sheet.Note("Nothing to draw here. The {0} side seam would take in {1}, more than the {2}: the darts take the {3}.", panel, side, most, WorkedLength.DrawnMm("rest", draftedMm));

@@ -1,5 +1,3 @@
-using System;
-using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;

@@ -4,7 +4,6 @@ using System.IO;
 using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
-using Pattern.Core.Drafting;
 using Pattern.Core.Measurement;
 using UnitsNet.Units;
 

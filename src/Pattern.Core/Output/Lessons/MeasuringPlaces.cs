@@ -21,7 +21,7 @@ internal static class MeasuringPlaces
         ["under bust girth"] = Girth("Around the body just under the bust, level.", 68.5, 7.8),
         ["neck girth"] = Girth("Around the neck, just below the throat.", 86, 2.9),
         ["neck base girth"] = Girth("Around the base of the neck, over the back neck point and both side neck points to the pit of the neck: where a plain neckline runs.", 84, 3.4),
-        ["armscye girth"] = Both("Around the arm where a sleeve is set in: over the shoulder point and through under the arm, the arm hanging.", Line(9.8, 81.5, 9.2, 78, 8.7, 74.5), Line(9.8, 81.5, 9.2, 78, 8.7, 74.5)),
+        ["armscye girth"] = Both("Around the arm where it joins the body: over the shoulder point and through under the arm, the arm hanging.", Line(9.8, 81.5, 9.2, 78, 8.7, 74.5), Line(9.8, 81.5, 9.2, 78, 8.7, 74.5)),
         ["upper-arm girth"] = Arm("Around the upper arm where it is fullest, the arm hanging.", 71, 9.9, 12.5),
         ["elbow girth"] = Arm("Around the bent elbow, over its point.", 63, 11.2, 13),
         ["wrist girth"] = Arm("Around the wrist, over the bone.", 51, 12.8, 14.2),

@@ -50,7 +50,7 @@ internal sealed class StepPictures
         int before = _before[step.Number];
         var names = new List<TextMark>();
         var leaders = new List<CurvePath>();
-        LessonPoint[] points = Points(step, marked, _lines.Skip(before).Take(drew.Length).Concat(redrew), names, leaders);
+        LessonPoint[] points = Points(step, marked, _lines.Take(before + drew.Length).Concat(redrew), names, leaders);
         return new LessonPicture(
             InWords(step, drew, marked, redrew.Length > 0),
             _widthMm,
@@ -123,10 +123,10 @@ internal sealed class StepPictures
     }
 
     // A point that is marked in this step is full, one that the step goes out from is a ring.
-    private LessonPoint[] Points(Step step, Landmark[] marked, IEnumerable<CurvePath> emphasised, List<TextMark> names, List<CurvePath> leaders)
+    private LessonPoint[] Points(Step step, Landmark[] marked, IEnumerable<CurvePath> shown, List<TextMark> names, List<CurvePath> leaders)
     {
         var placer = new LabelPlacer(new BoundingBox(0, -_heightMm, _widthMm, 0));
-        foreach (CurvePath path in emphasised)
+        foreach (CurvePath path in shown)
         {
             placer.Avoid(new PathMark(path, LineRole.DartLeg));
         }

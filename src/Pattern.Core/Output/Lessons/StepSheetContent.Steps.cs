@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
@@ -18,6 +19,7 @@ internal sealed partial class StepSheetContent
     {
         Heading("given", "Measurements");
         var rows = new List<IReadOnlyList<string>>();
+        List<WorkedLength> constants = LeavesBlank ? Constants() : [];
         foreach ((string label, string value) in BlockRows.Measurements(_block, _figures))
         {
             _told.Add(label);
@@ -28,13 +30,19 @@ internal sealed partial class StepSheetContent
         HashSet<string> lengths = [.. _block.Method.PrintedSettings.Where(setting => setting is { Kind: SettingKind.Length, IsGiven: true, Raw: not 0 }).Select(setting => setting.Name)];
         foreach ((string label, string value) in BlockRows.Settings(_block, _figures, _book))
         {
-            _told.Add(label);
+            // Steps may say "skirt length" of what is set as the length: a reader is asked for it once, as the steps say it.
+            if (!_told.Add(label) || constants.Exists(figure => figure.Name!.EndsWith(" " + label, StringComparison.Ordinal) && _figures.Of(figure.ValueMm) == value))
+            {
+                continue;
+            }
+
             rows.Add(!_sheet.IsForm ? [_book.Say(label), value] : lengths.Contains(label) ? [_book.Say(label), Chosen(value), BlankInUnit] : [_book.Say(label), _book.Say("as drafted here"), value]);
         }
 
-        if (LeavesBlank)
+        foreach (WorkedLength figure in constants.Where(figure => _told.Add(figure.Name!)))
         {
-            AddConstants(rows);
+            string value = _figures.Of(figure.ValueMm);
+            rows.Add(_sheet.IsForm ? [_book.Say(figure.Name!), Chosen(value), BlankInUnit] : [_book.Say(figure.Name!), value]);
         }
 
         Table(_sheet.IsForm ? ["What", "Where it comes from", "Yours"] : [], rows);
@@ -74,8 +82,9 @@ internal sealed partial class StepSheetContent
     }
 
     // What the method gives and nobody could work out: the key has it in its sentences.
-    private void AddConstants(List<IReadOnlyList<string>> rows)
+    private List<WorkedLength> Constants()
     {
+        var found = new List<WorkedLength>();
         var seen = new HashSet<WorkedLength>();
         foreach (WorkedLength figure in _block.Method.Readings.SelectMany(reading => reading.Value.Figures))
         {
@@ -87,6 +96,8 @@ internal sealed partial class StepSheetContent
             Walk(length, 0);
         }
 
+        return found;
+
         void Walk(WorkedLength length, int depth)
         {
             if (depth > DeepestWorking || !seen.Add(length))
@@ -94,10 +105,9 @@ internal sealed partial class StepSheetContent
                 return;
             }
 
-            if (length is { Operation: WorkedOperation.Given, Name: { } name } && _told.Add(name))
+            if (length is { Operation: WorkedOperation.Given, Name: not null })
             {
-                string value = _figures.Of(length.ValueMm);
-                rows.Add(_sheet.IsForm ? [_book.Say(name), Chosen(value), BlankInUnit] : [_book.Say(name), value]);
+                found.Add(length);
             }
 
             foreach (WorkedLength operand in length.Operands)

@@ -67,9 +67,10 @@ public sealed class ReducedLayout : SheetLayout
         WriteHeader(drawing, paper, marks);
         var corner = new Point2D(box.LeftMm, box.TopMm);
         Transform2D small = Transform2D.Scaling(corner, Ratio.FromDecimalFractions(1.0 / Parts)).Then(Transform2D.Translation(new Point2D(MarginMm, paper.HeightMm - MarginMm - HeaderMm) - corner));
-        marks.AddRange(lines.Select(line => new PathMark(line.Path.Transformed(small), RoleOf(line.Role))));
+        PathMark[] shown = [.. lines.Select(line => new PathMark(line.Path.Transformed(small), RoleOf(line.Role)))];
+        marks.AddRange(shown);
         var sheet = new BoundingBox(0, 0, paper.WidthMm, paper.HeightMm);
-        WriteNames(drawing, small, sheet, marks);
+        WriteNames(drawing, small, sheet, shown, marks);
         Drawing drawn = Drawing.Of(drawing.Title, _book.Say("{title} at a scale of 1:{parts}, never to cut.", ("title", drawing.Title), ("parts", Text(Parts))), sheet, [DrawingLayer.Of(LayerName.Lesson, marks)]);
         return [new PrintSheet("1:" + Text(Parts), drawn, paper.WidthMm, paper.HeightMm, null, sheet)];
     }
@@ -119,9 +120,10 @@ public sealed class ReducedLayout : SheetLayout
     private static PathMark Stroke(double fromX, double fromY, double toX, double toY)
         => new(CurvePath.FromLine(new LineSegment(new Point2D(fromX, fromY), new Point2D(toX, toY))), LineRole.LessonDart);
 
-    // The largest first: where two names are in each other's way, the lesser one stays away.
-    private static void WriteNames(Drawing drawing, Transform2D small, BoundingBox sheet, List<DrawingMark> marks)
+    // The largest first: where two names are in each other's way, the lesser one stays away, and so does a name that would hide a line.
+    private static void WriteNames(Drawing drawing, Transform2D small, BoundingBox sheet, PathMark[] lines, List<DrawingMark> marks)
     {
+        Point2D[] drawn = [.. lines.SelectMany(line => Along(line.Path))];
         var placed = new List<BoundingBox>();
         foreach (TextMark name in drawing.Layers.Where(layer => Array.IndexOf(Named, layer.Name) >= 0).SelectMany(layer => layer.Marks).OfType<TextMark>().OrderByDescending(mark => mark.SizeMm))
         {
@@ -129,11 +131,21 @@ public sealed class ReducedLayout : SheetLayout
             var shrunk = new TextMark(name.Text, small.Apply(name.Anchor), Math.Max(LeastNameMm, scale * name.SizeMm), name.AngleRad, name.Alignment, name.Weight, Ink.Strong);
             BoundingBox box = shrunk.Bounds;
             bool isInside = box.LeftMm >= sheet.LeftMm + (MarginMm / 2) && box.RightMm <= sheet.RightMm - (MarginMm / 2) && box.BottomMm >= sheet.BottomMm + (MarginMm / 2);
-            if (isInside && !placed.Exists(other => box.LeftMm < other.RightMm && other.LeftMm < box.RightMm && box.BottomMm < other.TopMm && other.BottomMm < box.TopMm))
+            if (isInside && !Array.Exists(drawn, box.Contains) && !placed.Exists(other => box.LeftMm < other.RightMm && other.LeftMm < box.RightMm && box.BottomMm < other.TopMm && other.BottomMm < box.TopMm))
             {
                 placed.Add(box);
                 marks.Add(shrunk);
             }
+        }
+    }
+
+    // Nearer to each other than a name is high.
+    private static IEnumerable<Point2D> Along(CurvePath path)
+    {
+        int steps = (int)Math.Min(1000, Math.Ceiling(path.LengthMm));
+        for (int i = 0; i <= steps; i++)
+        {
+            yield return path.PointAtMm(path.LengthMm * i / Math.Max(1, steps));
         }
     }
 

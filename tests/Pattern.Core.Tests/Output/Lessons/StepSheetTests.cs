@@ -157,6 +157,7 @@ public class StepSheetTests
         Assert.Equal(["40 in"], Row(page, "hip girth"));
         Assert.Equal(["1 in"], Row(page, "hip ease"));
         Assert.Equal(["24 in"], Row(page, "skirt length"));
+        Assert.DoesNotContain(page.Descendants(), one => one.Name.LocalName == "th" && one.Value == "length");
         Assert.DoesNotContain("Guide points", all);
         Assert.DoesNotContain("20 1/2", all);
     }

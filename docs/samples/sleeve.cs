@@ -1,7 +1,7 @@
 #:project ../../src/Pattern.Core/Pattern.Core.csproj
 #:property PublishAot=false
 
-// Drafts a sleeve for an armhole, and draws it beside a look at what a cutter looks at: the head closed under the arm, laid over the armhole.
+// Drafts a sleeve for the armhole of a bodice, and draws it beside a look at what a cutter looks at: the head closed under the arm, laid over the armhole.
 //
 //   dotnet run docs/samples/sleeve.cs
 //   dotnet run docs/samples/sleeve.cs -- --upper-arm "28.4 cm" --wrist "16 cm" --arm "58.5 cm" --fit close --length long --elbow dart --out out/sleeve
@@ -24,10 +24,10 @@ using UnitsNet;
 using UnitsNet.Units;
 
 const string usage = """
-    [--bust "88 cm"]  [--upper-arm "28.4 cm"]  [--wrist "16 cm"]  [--arm "58.5 cm"]  [--stature "164 cm"]  [--unit in|cm]
+    [--bust "88 cm"]  [--waist "68 cm"]  [--upper-arm "28.4 cm"]  [--wrist "16 cm"]  [--arm "58.5 cm"]  [--stature "164 cm"]  [--unit in|cm]
     [--fit close|easy]  [--length long|three-quarter|short]  [--elbow straight|eased|dart|two]  [--cap-ease "2.5 cm"]  [--out DIR]
     """;
-string[] known = ["--bust", "--upper-arm", "--wrist", "--arm", "--stature", "--unit", "--fit", "--length", "--elbow", "--cap-ease", "--out"];
+string[] known = ["--bust", "--waist", "--upper-arm", "--wrist", "--arm", "--stature", "--unit", "--fit", "--length", "--elbow", "--cap-ease", "--out"];
 
 try
 {
@@ -67,13 +67,15 @@ try
     SleeveBlockBuilder Describe(LengthUnit of)
     {
         // Viola is one of the cast of our theatre; what is not given is hers.
-        BodyMeasurements body = BodyMeasurements.In(of).Named("Viola").With(BodyMeasurement.BustGirth, asked.GetValueOrDefault("--bust", "88 cm"));
+        BodyMeasurements body = BodyMeasurements.In(of).Named("Viola")
+            .With(BodyMeasurement.BustGirth, asked.GetValueOrDefault("--bust", "88 cm"))
+            .With(BodyMeasurement.WaistGirth, asked.GetValueOrDefault("--waist", "68 cm"));
         bool isViola = !asked.ContainsKey("--bust");
         body = Measured(body, BodyMeasurement.UpperArmGirth, "--upper-arm", isViola ? "28.4 cm" : null);
         body = Measured(body, BodyMeasurement.WristGirth, "--wrist", isViola ? "16 cm" : null);
         body = Measured(body, BodyMeasurement.OuterArmLength, "--arm", isViola ? "58.5 cm" : null);
         body = Measured(body, BodyMeasurement.Stature, "--stature", null);
-        SleeveBlockBuilder builder = SleeveBlock.For(ArmholeFor(body[BodyMeasurement.BustGirth]), body)
+        SleeveBlockBuilder builder = SleeveBlock.For(BodiceBlock.For(body).Draft())
             .WithFit(Choice("--fit", "close", ("close", SleeveFit.Close), ("easy", SleeveFit.Easy)))
             .WithLength(Choice("--length", "long", ("long", SleeveLength.Long), ("three-quarter", SleeveLength.ThreeQuarter), ("short", SleeveLength.Short)));
         builder = asked.TryGetValue("--cap-ease", out string? ease) ? builder.WithCapEase(Tape.Parse(ease, of)) : builder;
@@ -102,17 +104,6 @@ catch (Exception e) when (e is FormatException or ArgumentException or Construct
 {
     Console.Error.WriteLine(e.Message.Split(" (Parameter '")[0]);
     return 1;
-}
-
-// Any two lines from the side seam up to the shoulder will do: here, by a depth and two widths that go with a bust girth.
-static Armhole ArmholeFor(Length bust)
-{
-    Length sizes = (bust - Length.FromCentimeters(88)) / 4;
-    Point2D side = Point2D.Origin;
-    Point2D At(double x, double y, double grows) => Point2D.At(Length.FromCentimeters(x) + (sizes * (x < 0 ? -0.15 : 0.15)), Length.FromCentimeters(y) + (sizes * grows));
-    CurvePath front = CurvePath.Through([side, At(4.39, 1.41, 0), At(5.8, 5.27, 0.07), At(1.42, 16.5, 0.32)], Direction.Right, Direction.FromAngle(Angle.FromDegrees(122)));
-    CurvePath back = CurvePath.Through([side, At(-4.03, 1.77, 0), At(-5.8, 9, 0.16), At(-4.03, 18, 0.32)], Direction.Left, Direction.FromAngle(Angle.FromDegrees(68)));
-    return Armhole.Of(front, back);
 }
 
 // The head with its underarm seams laid on each other, one line from the crown round under the arm to the crown; and the armhole, seen from the sleeve, its side seam at the same place.

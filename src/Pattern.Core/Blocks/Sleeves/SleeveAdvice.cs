@@ -25,11 +25,6 @@ internal static class SleeveAdvice
     {
         string place = SleeveNames.Sleeve.Text;
         double easeMm = draft.FrontEaseMm + draft.BackEaseMm;
-        foreach (AssumedMeasure assumed in draft.Arm.Assumed)
-        {
-            list.Advise(assumed.Law.Advice, assumed.Law.Check, "block", Mm(assumed.ValueMm), FindingRelation.Equal, Mm(assumed.ValueMm));
-        }
-
         if (draft.Options.Fit == SleeveFit.Close && easeMm < LeastEaseMm - RoundingMm)
         {
             list.Advise(LittleEase, "ease of the head", place, Mm(easeMm), FindingRelation.AtLeast, Mm(LeastEaseMm));

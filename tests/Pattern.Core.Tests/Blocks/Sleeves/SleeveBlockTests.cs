@@ -257,7 +257,7 @@ Assert.InRange(under.FindEdge(EdgeName.Wrist).SewnLength / (top.FindEdge(EdgeNam
         Assert.Equal(287.7 + 50, sleeve.Width.Millimeters, 0.3);
         Assert.Equal(152.7 + 50, sleeve.Panels[0].FindEdge(EdgeName.Wrist).SewnLength.Millimeters, 0.3);
         Assert.Equal(580, sleeve.SleeveLength.Millimeters, 0.5);
-        Assert.Equal(["upper-arm girth, assumed", "wrist girth, assumed", "outer arm length, assumed"], sleeve.Report.Advice.Select(advice => advice.Check).Take(3));
+        Assert.Equal(["assumed stature", "assumed upper-arm girth", "assumed wrist girth", "assumed outer arm length"], sleeve.Report.Advice.Select(advice => advice.Check).Take(4));
     }
 
     [Fact]
@@ -267,6 +267,25 @@ Assert.InRange(under.FindEdge(EdgeName.Wrist).SewnLength / (top.FindEdge(EdgeNam
 
         Assert.Equal(DiagnosticCode.BodyMeasurementMissing, refusal.Code);
         Assert.Contains("upper-arm girth", refusal.Message, StringComparison.Ordinal);
+    }
+
+    // The library's own bodice: its armhole, closed over whatever darts it has, and a sleeve that walks round it.
+    [Theory]
+    [InlineData("88", "68", SleeveFit.Close)]
+    [InlineData("88", "68", SleeveFit.Easy)]
+    [InlineData("104", "86", SleeveFit.Close)]
+    [InlineData("120", "110", SleeveFit.Close)]
+    public void For_ABodice_IsSetIntoItsArmhole(string bust, string waist, SleeveFit fit)
+    {
+        BodiceBlock bodice = BodiceBlock.For(BodyMeasurements.In(LengthUnit.Centimeter).With(BodyMeasurement.BustGirth, bust).With(BodyMeasurement.WaistGirth, waist)).Draft();
+
+        SleeveBlock sleeve = SleeveBlock.For(bodice).WithFit(fit).Draft();
+
+        sleeve.Report.ThrowIfFailed();
+        Panel front = sleeve.Armhole.Notched(bodice.Front);
+        Panel back = sleeve.Armhole.Notched(bodice.Back);
+        sleeve.SeamsInto(front, back).Check(sleeve.FindPanel(SleeveBlock.SleevePanel), front, back).ThrowIfFailed();
+        Assert.Equal(bodice.ArmholeLength.Millimeters + (sleeve.FrontEase + sleeve.BackEase).Millimeters, sleeve.Panels[0].FindEdge(EdgeName.SleeveHead).SewnLength.Millimeters, 1e-6);
     }
 
     // Off a tape in half millimetres and in sixteenths, all roundings together: a cutter lets 1/16 in pass.

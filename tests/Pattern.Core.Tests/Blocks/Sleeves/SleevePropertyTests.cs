@@ -157,6 +157,43 @@ public class SleevePropertyTests
         Assert.InRange(low, 0, 198);
     }
 
+    // Every fifth woman in the library's own bodice, upper arm and wrist measured, the length of the arm assumed; the page of the sleeve has the figures of all.
+    [Fact]
+    public void Draft_WomenInTheirBodices_FitOrAreDeclinedByTheirArm()
+    {
+        int passed = 0;
+        int declined = 0;
+        int noBodice = 0;
+        foreach (BodyMeasurements woman in BodiceBodies.Ansur.Where((_, i) => i % 5 == 0))
+        {
+            Armhole armhole;
+            try
+            {
+                armhole = Armhole.Of(BodiceBlock.For(woman).Draft());
+            }
+            catch (ConstructionException)
+            {
+                noBodice++;
+                continue;
+            }
+
+            try
+            {
+                SleeveBlock sleeve = SleeveBlock.For(armhole, woman).Draft();
+                Assert.True(sleeve.Report.Passed, woman + Environment.NewLine + string.Join(Environment.NewLine, sleeve.Report.Failures));
+                passed++;
+            }
+            catch (ConstructionException refusal)
+            {
+                Assert.Equal(DiagnosticCode.MethodDeclines, refusal.Code);
+                declined++;
+            }
+        }
+
+        Assert.Equal(398, passed + declined + noBodice);
+        Assert.InRange(declined, 0, 7);
+    }
+
     private static CurvePath? Outline(SleeveBlockBuilder builder)
     {
         try

@@ -63,6 +63,7 @@ try
     BodyMeasurements body = ReadBody(asked, unit);
     BodiceBlock bodice = DescribeBodice(asked, unit, body).Draft();
     GownBlock gown = DescribeGown(asked, unit, body).Draft();
+    SheathBlock? sheath = DraftSheath(asked, unit, body);
     SleeveBlock sleeve = gown.Sleeve!;
     PieceLabel label = PieceLabel.For("Gown");
     PieceSet pieces = GownPattern.From(gown, new GownPatternOptions { Bodice = new BodicePatternOptions { Label = body.Name is { } name ? label.ForWhom(name) : label } });
@@ -70,7 +71,7 @@ try
     string steps = gown.ToStepsText(tape) + Environment.NewLine + gown.Skirt.ToStepsText(tape) + Environment.NewLine + sleeve.ToStepsText(tape);
 
     // All are complete before the first is written.
-    IReadOnlyList<string> files = OutputFolder.At(asked.GetValueOrDefault("--out", "out"))
+    OutputFolder folder = OutputFolder.At(asked.GetValueOrDefault("--out", "out"))
         .With("bodice.svg", bodice.Draw().ToSvg())
         .With("sleeve.svg", sleeve.Draw().ToSvg())
         .With("dress.svg", gown.Draw().ToSvg())
@@ -78,15 +79,15 @@ try
         .With("dress-a4.pdf", sheet.ToPdf(SheetLayout.TiledOn(PaperSize.Find("A4"))))
         .With("report.csv", gown.Report.ToCsv())
         .With("seams.csv", gown.SeamsToCsv())
-        .With("steps.txt", steps)
-        .Save();
+        .With("steps.txt", steps);
+    IReadOnlyList<string> files = (sheath is null ? folder : folder.With("sheath.svg", sheath.Draw().ToSvg())).Save();
 
     Console.Write(steps);
     Console.WriteLine();
     Console.WriteLine("To cut: " + string.Join("; ", pieces.CutList));
     Console.WriteLine("Pieces: " + pieces.Report.Verdict());
     Console.WriteLine("Written: " + string.Join(", ", files));
-    return bodice.Report.Passed && gown.Report.Passed && sleeve.Report.Passed && pieces.Report.Passed ? 0 : 2;
+    return bodice.Report.Passed && sheath?.Report.Passed != false && gown.Report.Passed && sleeve.Report.Passed && pieces.Report.Passed ? 0 : 2;
 }
 catch (Exception e) when (e is FormatException or ArgumentException or ConstructionException or IOException or UnauthorizedAccessException)
 {
@@ -122,6 +123,26 @@ GownBlockBuilder DescribeGown(Dictionary<string, string> asked, LengthUnit unit,
     gown = asked.TryGetValue("--skirt-ease", out string? hip) ? gown.WithSkirtEase(Tape.Parse(hip, unit)) : gown;
     gown = asked.TryGetValue("--cap-ease", out string? cap) ? gown.WithCapEase(Tape.Parse(cap, unit)) : gown;
     return asked.TryGetValue("--length", out string? length) ? gown.WithSkirtLength(Tape.Parse(length, unit)) : gown;
+}
+
+// Not everybody can be drafted one: a waist far smaller than the bust wants seams down the front.
+SheathBlock? DraftSheath(Dictionary<string, string> asked, LengthUnit unit, BodyMeasurements body)
+{
+    SheathBlockBuilder sheath = SheathBlock.For(body);
+    sheath = asked.TryGetValue("--bust-ease", out string? bust) ? sheath.WithBustEase(Tape.Parse(bust, unit)) : sheath;
+    sheath = asked.TryGetValue("--waist-ease", out string? waist) ? sheath.WithWaistEase(Tape.Parse(waist, unit)) : sheath;
+    sheath = asked.TryGetValue("--skirt-ease", out string? hip) ? sheath.WithSkirtEase(Tape.Parse(hip, unit)) : sheath;
+    sheath = asked.TryGetValue("--cap-ease", out string? cap) ? sheath.WithCapEase(Tape.Parse(cap, unit)) : sheath;
+    sheath = asked.TryGetValue("--length", out string? length) ? sheath.WithSkirtLength(Tape.Parse(length, unit)) : sheath;
+    try
+    {
+        return sheath.Draft();
+    }
+    catch (ConstructionException refusal) when (refusal.Code == DiagnosticCode.MethodDeclines)
+    {
+        Console.WriteLine("No sheath: " + refusal.Message);
+        return null;
+    }
 }
 
 Dictionary<string, string> ReadArguments()

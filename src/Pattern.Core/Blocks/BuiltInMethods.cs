@@ -17,6 +17,9 @@ public static class BuiltInMethods
     /// <summary>The gown with a seam at the waist: bodice, skirt and sleeve, joined. <see cref="GownBlock.For"/> says its settings by name.</summary>
     public static DraftingMethod Gown { get; } = new GownMethod();
 
+    /// <summary>The sheath, without a seam at the waist. <see cref="SheathBlock.For"/> says its settings by name.</summary>
+    public static DraftingMethod Sheath { get; } = new SheathMethod();
+
     /// <summary>All of them, by name.</summary>
-    public static IReadOnlyList<DraftingMethod> All { get; } = [Bodice, Gown, Skirt, Sleeve];
+    public static IReadOnlyList<DraftingMethod> All { get; } = [Bodice, Gown, Sheath, Skirt, Sleeve];
 }

@@ -77,7 +77,8 @@ internal sealed class BodiceChecks(BodiceDraft hand)
     /// <summary>From the side neck point down to the waist, front less back.</summary>
     internal static double BalanceMm(CheckList list) => SideNeckMm(list.FindPanel(PanelName.Front)) - SideNeckMm(list.FindPanel(PanelName.Back));
 
-    private static double SideNeckMm(Panel panel) => panel.FindEdge(EdgeName.Neckline).End.YMm - panel.FindEdge(EdgeName.Waist).End.YMm;
+    // The waist lies at 0, where it is no edge of the panel.
+    private static double SideNeckMm(Panel panel) => panel.FindEdge(EdgeName.Neckline).End.YMm - (panel.TryFindEdge(EdgeName.Waist, out PanelEdge? waist) ? waist!.End.YMm : 0);
 
     // Level from the centre line to where the armhole is drawn through.
     private static double AcrossMm(Panel panel, in Point2D touch)

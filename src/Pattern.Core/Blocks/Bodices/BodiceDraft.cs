@@ -118,23 +118,27 @@ internal sealed class BodiceDraft
 
     private Landmark BackUnderarm { get; set; }
 
-    internal static BodiceDraft Draw(BlockDraft draft)
+    internal static BodiceDraft Draw(BlockDraft draft) => Draw(draft, null);
+
+    /// <summary>With waist darts no wider than that, one to a side, and the rest of what comes in at the side seam.</summary>
+    internal static BodiceDraft Draw(BlockDraft draft, WorkedLength? widestDart)
     {
         var bodice = new BodiceDraft(draft);
         BodiceRefusals.Refuse(draft, bodice);
-        bodice.Shape();
+        bodice.Shape(widestDart);
         bodice.DrawBack();
         bodice.DrawFront();
         return bodice;
     }
 
-    private void Shape()
+    private void Shape(WorkedLength? widestDart)
     {
         WorkedLength back = (BackWidth - QuarterWaist).Named("back comes in");
         WorkedLength front = (FrontWidth - QuarterWaist).Named("front comes in");
         WorkedLength whole = (Box - QuarterWaist.Times(2)).Named("waist comes in");
-        BackShaping = BodiceShaping.Of("back", back, whole, _body);
-        FrontShaping = BodiceShaping.Of("front", front, whole, _body);
+        (BackShaping, FrontShaping) = widestDart is null
+            ? (BodiceShaping.Of("back", back, whole, _body), BodiceShaping.Of("front", front, whole, _body))
+            : BodiceShaping.WithDartsUpTo(widestDart, back, front, whole, _body);
         BodiceRefusals.RefuseSide(_draft, BackShaping);
         BodiceRefusals.RefuseSide(_draft, FrontShaping);
     }

@@ -47,4 +47,17 @@ internal sealed class BodiceShaping
         WorkedLength half = dart.Half().AtMost(mostInDart).Named("each " + panel + " waist dart");
         return dart.ValueMm <= 2 * mostInDart.ValueMm ? new BodiceShaping(side, half, half) : new BodiceShaping((comesIn - mostInDart.Times(2)).Named(panel + " side take-in"), half, half);
     }
+
+    /// <summary>Shapes back and front with one dart each, no wider than that; both sides come in alike by what is left.</summary>
+    internal static (BodiceShaping Back, BodiceShaping Front) WithDartsUpTo(WorkedLength widest, WorkedLength back, WorkedLength front, WorkedLength whole, BodiceMeasures measures)
+    {
+        WorkedLength side = whole.Times(SideShare).AtLeast(back - widest).AtLeast(front - widest).Named("side take-in");
+        return (Of(back, "back"), Of(front, "front"));
+
+        BodiceShaping Of(WorkedLength comesIn, string panel)
+        {
+            WorkedLength dart = (comesIn - side).Named(panel + " waist dart");
+            return dart.ValueMm < measures.Figure("3/8", 1).ValueMm ? new BodiceShaping(comesIn.Named(panel + " side take-in")) : new BodiceShaping(side, dart);
+        }
+    }
 }

@@ -51,6 +51,20 @@ internal static class BodiceTruing
     /// <summary>Trues, adds the panels to the draft, and returns them.</summary>
     internal static (Panel Back, Panel Front) True(BodiceDraft hand, BlockDraft draft)
     {
+        (Panel back, Panel front) = Trued(hand, draft);
+        draft.Add(back, 2);
+        draft.Add(front, 2);
+        foreach ((PanelName panel, DraftedDart drafted) in hand.WaistDarts)
+        {
+            Mark(draft, (panel == PanelName.Back ? back : front).FindEdge(EdgeName.Waist), drafted);
+        }
+
+        return (back, front);
+    }
+
+    /// <summary>Trues the panels, for a garment that makes something else of them.</summary>
+    internal static (Panel Back, Panel Front) Trued(BodiceDraft hand, BlockDraft draft)
+    {
         BodiceMeasures body = hand.Body;
         TruingOutcome trued = Plan
             .Asking(BackWaist, hand.QuarterWaist)
@@ -72,15 +86,8 @@ internal static class BodiceTruing
         RefuseWideDarts(draft, back);
         RefuseWideDarts(draft, front);
         (hand.TruedBack, hand.TruedFront) = (back, front);
-        draft.Add(back, 2);
-        draft.Add(front, 2);
         Mark(draft, back.FindEdge(EdgeName.Shoulder), hand.ShoulderDart);
         Mark(draft, front.FindEdge(EdgeName.SideSeam), hand.BustDart);
-        foreach ((PanelName panel, DraftedDart drafted) in hand.WaistDarts)
-        {
-            Mark(draft, trued.Find(panel).FindEdge(EdgeName.Waist), drafted);
-        }
-
         return (back, front);
     }
 

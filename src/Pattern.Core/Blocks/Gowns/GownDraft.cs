@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
@@ -11,9 +10,6 @@ namespace Pattern.Core.Blocks;
 /// <summary>The gown drafted: the bodice on the sheet, the skirt below it from its own block, the sleeve beside it.</summary>
 internal sealed class GownDraft
 {
-    // Clear of each other on the drawing.
-    private const double BetweenMm = 100;
-
     private GownDraft(BodiceDraft bodice, SkirtBlock skirt)
     {
         Bodice = bodice;
@@ -31,9 +27,8 @@ internal sealed class GownDraft
     {
         BodiceDraft bodice = BodiceDraft.Draw(draft);
         (Panel back, Panel front) = BodiceTruing.True(bodice, draft);
-        WorkedLength hip = draft.TakeOrAssume(
-            BodyMeasurement.HipGirth, bodice.Body.Bust + bodice.Body.Figure("2 3/8", 6), "a handbook's size chart, from memory");
-        BodyMeasurements body = draft.Body.TryFind(BodyMeasurement.HipGirth, out _) ? draft.Body : draft.Body.With(BodyMeasurement.HipGirth, hip.Value);
+        WorkedLength hip = TakeHip(draft, bodice.Body);
+        BodyMeasurements body = WithHip(draft.Body, hip);
         SkirtOptions options = SkirtOptions.UsualIn(body.Unit) with
         {
             WaistEaseMm = bodice.WaistEase.ValueMm,
@@ -43,14 +38,20 @@ internal sealed class GownDraft
         SkirtBlock skirt = GownSkirt.Under(draft, body, options, back, front);
         var gown = new GownDraft(bodice, skirt);
         gown.AddSkirt(draft);
-        gown.AddSleeve(draft, body, back, front);
+        gown.Sleeve = GownSleeve.Add(draft, body, back, front);
         return gown;
     }
+
+    internal static WorkedLength TakeHip(BlockDraft draft, BodiceMeasures body)
+        => draft.TakeOrAssume(BodyMeasurement.HipGirth, body.Bust + body.Figure("2 3/8", 6), "a handbook's size chart, from memory");
+
+    internal static BodyMeasurements WithHip(BodyMeasurements body, WorkedLength hip)
+        => body.TryFind(BodyMeasurement.HipGirth, out _) ? body : body.With(BodyMeasurement.HipGirth, hip.Value);
 
     private void AddSkirt(BlockDraft draft)
     {
         double boxMm = Skirt.Front.FindEdge(EdgeName.Centre).Start.XMm;
-        double frontMm = Math.Max(Bodice.CentreFrontWaist.Position.XMm, boxMm + BetweenMm) - boxMm;
+        double frontMm = Math.Max(Bodice.CentreFrontWaist.Position.XMm, boxMm + GownSleeve.BetweenMm) - boxMm;
         draft.Add(Below(Skirt.Back, GownNames.SkirtBack, 0), 2);
         draft.Add(Below(Skirt.Front, GownNames.SkirtFront, frontMm), 2);
 
@@ -78,28 +79,5 @@ internal sealed class GownDraft
         }
     }
 
-    private void AddSleeve(BlockDraft draft, BodyMeasurements body, Panel back, Panel front)
-    {
-        if (draft.Take(GownSettings.Sleeves) == GownSettings.None)
-        {
-            return;
-        }
-
-        SleeveBlockBuilder builder = SleeveBlock.For(Armhole.Of(front, back), body);
-        builder = draft.IsGiven(GownSettings.CapEase) ? builder.WithCapEase(draft.Take(GownSettings.CapEase).Value) : builder;
-        Sleeve = builder.Draft();
-        Panel sleeve = Sleeve.FindPanel(SleeveBlock.SleevePanel);
-        BoundingBox box = sleeve.SeamOutline().Bounds;
-        double rightMm = Math.Max(front.SeamOutline().Bounds.RightMm, front.FindEdge(EdgeName.Centre).Start.XMm);
-        rightMm = Math.Max(rightMm, Bodice.CentreFrontWaist.Position.XMm);
-        var move = new Vector2D(rightMm + BetweenMm - box.LeftMm, back.SeamOutline().Bounds.TopMm - box.TopMm);
-        draft.Add(Plain(sleeve, SleeveBlock.SleevePanel, move), 2);
-        draft.Sheet.Note("Draft a sleeve to the armhole of the bodice by the steps of its own.");
-    }
-
-    private static Panel Below(Panel panel, PanelName name, double acrossMm) => Plain(panel, name, new Vector2D(acrossMm, -BetweenMm));
-
-    // Without the landmarks of its own sheet, which have the names of those here.
-    private static Panel Plain(Panel panel, PanelName name, in Vector2D move)
-        => new Panel(name, panel.EdgesRaw, panel.Features with { Landmarks = [] }).Transformed(Transform2D.Translation(move));
+    private static Panel Below(Panel panel, PanelName name, double acrossMm) => GownSleeve.Plain(panel, name, new Vector2D(acrossMm, -GownSleeve.BetweenMm));
 }

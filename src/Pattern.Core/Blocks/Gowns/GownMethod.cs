@@ -1,4 +1,3 @@
-using System.Linq;
 using Pattern.Core.Panels;
 
 namespace Pattern.Core.Blocks;
@@ -19,15 +18,6 @@ internal sealed class GownMethod() : DraftingMethod("gown block", "1", GownSetti
 
     internal override Block Make(BlockRecord record, Panel[] panels) => new GownBlock(record, panels);
 
-    private static SeamPlan SeamsOf(GownDraft gown)
-    {
-        SeamPlan plan = BodiceMethod.SeamsOf(gown.Bodice).With(GownNames.BackWaistSeam).With(GownNames.FrontWaistSeam).With(GownNames.SkirtSide);
-        if (gown.Sleeve is not { } sleeve)
-        {
-            return plan;
-        }
-
-        plan = sleeve.Seams.Seams.Aggregate(plan, (all, seam) => all.With(seam));
-        return sleeve.SeamsInto(gown.Bodice.TruedFront!, gown.Bodice.TruedBack!).Seams.Aggregate(plan, (all, seam) => all.With(seam));
-    }
+    private static SeamPlan SeamsOf(GownDraft gown) => GownSleeve.With(
+        BodiceMethod.SeamsOf(gown.Bodice).With(GownNames.BackWaistSeam).With(GownNames.FrontWaistSeam).With(GownNames.SkirtSide), gown.Sleeve, gown.Bodice);
 }

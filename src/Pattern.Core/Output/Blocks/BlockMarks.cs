@@ -87,6 +87,11 @@ internal sealed class BlockMarks
             AddDart(panel, dart);
         }
 
+        foreach (InsideDart dart in panel.InsideDarts)
+        {
+            AddInsideDart(dart);
+        }
+
         foreach (Notch notch in panel.Notches)
         {
             AddNotch(panel, notch);
@@ -116,10 +121,31 @@ internal sealed class BlockMarks
         Darts.Add(new PathMark(Line(dart.Apex, FoldOf(dart, cap)), LineRole.Fold));
     }
 
+    // Four legs between both points, and the fold from point to point.
+    private void AddInsideDart(InsideDart dart)
+    {
+        Point2D[] corners = dart.Corners();
+        for (int i = 0; i < corners.Length; i++)
+        {
+            Darts.Add(new PathMark(Line(corners[i], corners[(i + 1) % corners.Length]), LineRole.DartLeg));
+        }
+
+        Darts.Add(new PathMark(Line(dart.FirstApex, dart.SecondApex), LineRole.Fold));
+    }
+
     private void AddNotch(Panel panel, Notch notch)
     {
-        CurvePath edge = panel.FindEdge(notch.Edge).Stretches[0];
-        int index = edge.Locate(notch.FromStartMm, out double t);
+        // On the stretch that it stands on, beyond the darts before it.
+        CurvePath[] stretches = panel.FindEdge(notch.Edge).StretchesRaw;
+        double alongMm = notch.FromStartMm;
+        int stretch = 0;
+        while (stretch < stretches.Length - 1 && alongMm > stretches[stretch].LengthMm)
+        {
+            alongMm -= stretches[stretch++].LengthMm;
+        }
+
+        CurvePath edge = stretches[stretch];
+        int index = edge.Locate(alongMm, out double t);
         Direction along = edge.SegmentsRaw[index].DirectionAtRaw(t);
         Direction inward = InsideOf(panel) == Side.Left ? along.TurnedLeft : along.TurnedRight;
         for (int i = 0; i < notch.Count; i++)

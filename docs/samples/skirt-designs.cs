@@ -58,6 +58,11 @@ string[] known = ["--design", "--waist", "--hip", "--length", "--unit", "--out"]
     ("contour-band", block => block.ContourBand()),
     ("faced-waist", block => block.FacedWaist()),
     ("pencil-with-contour-band", block => block.Pencil().ContourBand()),
+    ("seam-pockets", block => block.ALine().SeamPockets()),
+    ("slanted-pockets", block => block.SlantedPockets()),
+    ("side-zip", block => block.Zip(ZipPlace.Side)),
+    ("lined", block => block.ALine().Lined()),
+    ("pencil-with-contour-band-and-lining", block => block.Pencil().ContourBand().SeamPockets().Zip().Lined()),
     ("gathered-yoke", block => block.HipYoke(fullness: Ratio.FromPercent(175))),
 ];
 

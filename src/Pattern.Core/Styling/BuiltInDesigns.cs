@@ -54,6 +54,18 @@ public static class BuiltInDesigns
     /// <summary>A waist without a band, faced.</summary>
     public static BlockDesign FacedWaist { get; } = new FacedWaistDesign();
 
+    /// <summary>Pockets in the side seams.</summary>
+    public static BlockDesign SeamPockets { get; } = new SeamPocketsDesign();
+
+    /// <summary>Slanted pockets between waist and side.</summary>
+    public static BlockDesign SlantedPockets { get; } = new SlantedPocketsDesign();
+
+    /// <summary>A zip, long enough for the hip to pass.</summary>
+    public static BlockDesign Zip { get; } = new ZipDesign();
+
+    /// <summary>A lining derived from the skirt.</summary>
+    public static BlockDesign Lined { get; } = new LinedDesign();
+
     /// <summary>All of them, in the order of the guide.</summary>
-    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, Godets, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist];
+    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, Godets, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist, SeamPockets, SlantedPockets, Zip, Lined];
 }

@@ -5,6 +5,7 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 using Pattern.Core.Pieces;
+using Pattern.Core.Styling;
 using UnitsNet;
 
 namespace Pattern.Core.Patterns;
@@ -32,7 +33,7 @@ internal static class SkirtBand
         bool overlaps = options.OverlapMm > 0;
         EdgeName begins = overlaps ? SkirtPattern.OverlapEnd : SkirtPattern.FirstEnd;
         EdgeName ends = overlaps ? SkirtPattern.UnderlapEnd : SkirtPattern.LastEnd;
-        Mark[] marks = lap > 0 ? MarksOfWrap(tops, lap) : [.. Marks(tops)];
+        Mark[] marks = lap > 0 ? MarksOfWrap(tops, lap) : ZipDesign.Of(block)?.AtSide == true ? [.. MarksFromSide(tops)] : [.. Marks(tops)];
         if (options.WaistbandJoin == WaistbandJoin.SideSeams && SideOf(marks, waist / 4) is { } first && SideOf(marks, waist * 3 / 4) is { } last && first < last)
         {
             yield return Part(SkirtPattern.FirstWaistband, options, begins, SkirtPattern.FirstJoin, 0, first, marks);
@@ -97,6 +98,23 @@ internal static class SkirtBand
         }
 
         return marks;
+    }
+
+    // Walked from the zip in the left side around the body: the back from side to centre and on to the other side, then the front.
+    private static IEnumerable<Mark> MarksFromSide((Panel Panel, double WaistMm, int Times)[] tops)
+    {
+        double[] backs = [.. tops.Where(top => top.Panel.Name.Text.StartsWith(PanelName.Back.Text, StringComparison.Ordinal)).Select(top => top.WaistMm)];
+        double[] fronts = [.. tops.Select(top => top.WaistMm).Skip(backs.Length)];
+        double[] walk = [.. backs.Reverse(), .. backs, .. fronts, .. fronts.Reverse()];
+        double at = 0;
+        for (int i = 0; i < walk.Length; i++)
+        {
+            at += walk[i];
+            bool isBack = i == backs.Length - 1;
+            bool isSide = i == (2 * backs.Length) - 1 || i == walk.Length - 1;
+            bool isFront = i == (2 * backs.Length) + fronts.Length - 1;
+            yield return new Mark(isBack ? "CB" : isFront ? "CF" : isSide ? "side" : "seam", at, isBack ? 2 : 1, !isBack && !isFront);
+        }
     }
 
     // Walked from one front edge around the body to the other.

@@ -70,16 +70,16 @@ public static class SkirtPattern
         Guard.NotNull(options, nameof(options));
         SkirtDraft hand = block.Record.Own as SkirtDraft
             ?? throw new ConstructionException(DiagnosticCode.NotThisGarment, block.Heading, "skirt") { Step = "making the pieces of a skirt" };
-        if (options.Lining != LiningChoice.None && block.Designs.Count > 0)
+        if (options.Lining != LiningChoice.None && block.Designs.Count > 0 && !block.Panels.Any(LinedDesign.IsLining))
         {
-            throw new ConstructionException(DiagnosticCode.DesignRefused, "lining", block.Heading, MessageRegistry.Whole("A lining is derived from a block as drafted only. Make the pieces without, and line it with the pieces of the block.")) { Step = "making a lining" };
+            block = block.Lined(options.LiningShorter);
         }
 
-        options = options.FilledFor(TapeStep.For(block.Body.Unit).IsMetric, hand.Depths.Levels.UpperHipMm);
+        options = options.FilledFor(TapeStep.For(block.Body.Unit).IsMetric, hand.Depths.Levels.UpperHipMm, ZipDesign.Of(block)?.LengthMm);
         var zip = new SkirtZip(block, options.ZipMm, block.Designs.Count == 0 ? hand.Depths.Levels.LowerHipMm : null);
         var pieces = new List<PatternPiece>();
         var facings = new List<PatternPiece>();
-        foreach (Panel panel in block.Panels.Reverse())
+        foreach (Panel panel in block.Panels.Where(panel => !LinedDesign.IsLining(panel)).Reverse())
         {
             Panel cut = block.FindPanelAsCut(panel.Name);
             EdgeName[] faced = options.FacedHemsOf(cut);
@@ -93,24 +93,22 @@ public static class SkirtPattern
             int count = block.TimesOf(panel.Name);
             count = piece.FoldLine is null ? count : count / 2;
             bool isBand = ContourBandDesign.IsBand(panel);
-            piece = zip.WithStop(piece).Cut(isBand ? 2 * count : count, ClothName.Main);
+            piece = zip.WithStop(piece).Cut(isBand ? 2 * count : count, IsBagOfLining(panel) ? ClothName.Lining : ClothName.Main);
             pieces.Add(isBand || FacedWaistDesign.IsFacing(panel) ? piece.Cut(count, ClothName.Interfacing) : piece);
             facings.AddRange(faced.Select(hem => piece.FacingOf(hem, options.HemFacingDepth).Cut(count, ClothName.Main)));
         }
 
         pieces.AddRange(facings);
         pieces.AddRange(SkirtBand.PartsOf(block, options).Select(band => band.Cut(1, ClothName.Main).Cut(1, ClothName.Interfacing)));
-        if (options.Lining == LiningChoice.Loose)
+        if (block.Panels.Any(LinedDesign.IsLining))
+        {
+            double shorter = block.Designs.Last(design => design.Name == LinedDesign.LinedName).Settings[0].Raw;
+            pieces.AddRange(block.Panels.Where(LinedDesign.IsLining).Reverse().Select(panel => LiningOf(panel, shorter, block, zip, options)));
+        }
+        else if (options.Lining == LiningChoice.Loose)
         {
             double shorter = options.ShorterMm!.Value;
-            double hem = options.LiningHemMm!.Value;
-            string words = $"turn up {FiguresOf(hem / 2, block)} twice; hangs " + (shorter > 0 ? $"{FiguresOf(shorter, block)} shorter than the skirt" : "as long as the skirt");
-            foreach (Panel panel in block.Panels.Reverse())
-            {
-                PatternPiece shell = Skirt(zip.Marked(Shortened(panel, shorter)), block, zip, options);
-                PatternPiece lining = Lining(zip.WithStop(shell), hem, words);
-                pieces.Add(lining.Cut(shell.FoldLine is null ? 2 : 1, ClothName.Lining));
-            }
+            pieces.AddRange(block.Panels.Reverse().Select(panel => LiningOf(Shortened(panel, shorter), shorter, block, zip, options)));
         }
 
         TapeStep tape = TapeStep.For(block.Body.Unit);
@@ -216,14 +214,21 @@ public static class SkirtPattern
     }
 
     // The line along which the hem of the lining is turned first says how it is hemmed.
-    private static PatternPiece Lining(PatternPiece piece, double hemMm, string words)
+    private static PatternPiece LiningOf(Panel panel, double shorterMm, Block block, SkirtZip zip, SkirtPatternOptions options)
     {
-        PanelEdge hem = piece.Panel.FindEdge(EdgeName.Hem);
-        var down = new Vector2D(0, -hemMm / 2);
-        return piece.WithName(PanelName.Of(piece.Name + " lining"))
-            .WithAllowance(EdgeName.Hem, Length.FromMillimeters(hemMm))
-            .WithInternalLine(words, InternalLineKind.Fold, CurvePath.FromLine(new LineSegment(hem.Start + down, hem.End + down)));
+        double hemMm = options.LiningHemOf(panel.FindEdge(EdgeName.Hem));
+        string words = $"turn up {FiguresOf(hemMm / 2, block)} twice; hangs " + (shorterMm > 0 ? $"{FiguresOf(shorterMm, block)} shorter than the skirt" : "as long as the skirt");
+        PatternPiece piece = zip.WithStop(Skirt(zip.Marked(panel), block, zip, options));
+        CurvePath hem = panel.FindEdge(EdgeName.Hem).StretchesRaw[0];
+        CurvePath fold = hem.Offset(Length.FromMillimeters((panel.RunsCounterClockwise ? -0.5 : 0.5) * hemMm), OffsetJoin.Mitre).Paths[0];
+        int count = block.TimesOf(panel.Name);
+        piece = LinedDesign.IsLining(panel) ? piece : piece.WithName(PanelName.Of(piece.Name + " lining"));
+        return piece.WithAllowance(EdgeName.Hem, Length.FromMillimeters(hemMm))
+            .WithInternalLine(words, InternalLineKind.Fold, fold)
+            .Cut(piece.FoldLine is null ? count : count / 2, ClothName.Lining);
     }
+
+    private static bool IsBagOfLining(Panel panel) => panel.Name == SeamPocketsDesign.FrontBag || panel.Name == SlantedPocketsDesign.Bag;
 
     private static PatternPiece WithLevels(PatternPiece piece, SkirtLevels levels) => WithLevel(WithLevel(piece, "yoke line", levels.YokeMm), "hip line", levels.LowerHipMm);
 

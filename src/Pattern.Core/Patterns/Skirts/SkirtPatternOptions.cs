@@ -104,7 +104,7 @@ public sealed record SkirtPatternOptions
     }
 
     /// <summary>The allowance of the lining's hem. It is turned up by half of it twice, so that no raw edge frays against the skirt.</summary>
-    /// <value>Default 1 in; 2.5 cm for a body in metric units.</value>
+    /// <value>Default 1 in; 2.5 cm for a body in metric units. Where nobody says, a hem that fans out is turned up 3/8 in (1 cm) in all.</value>
     public Length? LiningHemAllowance
     {
         get => LiningHemMm is { } mm ? Length.FromMillimeters(mm) : null;
@@ -161,6 +161,11 @@ public sealed record SkirtPatternOptions
 
     internal double? LiningHemMm { get; private init; }
 
+    /// <summary>The allowance of a lining's hem; where nobody says, a hem that fans out is turned up twice as narrow as cloth allows.</summary>
+    internal double LiningHemOf(PanelEdge hem) => IsUsualLiningHem && TurnsRad(hem) > 0 ? IsMetric ? 10 : 9.525 : LiningHemMm!.Value;
+
+    private bool IsUsualLiningHem { get; init; }
+
     private double? GivenSeamMm { get; init; }
 
     private double? GivenHemMm { get; init; }
@@ -174,12 +179,12 @@ public sealed record SkirtPatternOptions
     private double? GivenOverlapMm { get; init; }
 
     /// <summary>The same with everything said that was left out: round figures on the tape of the body, and a zip that a small body has room for.</summary>
-    internal SkirtPatternOptions FilledFor(bool isMetric, double upperHipMm)
+    internal SkirtPatternOptions FilledFor(bool isMetric, double upperHipMm, double? zipMm)
     {
         const double MostOfUpperHip = 0.9;
         double markMm = isMetric ? 10 : 12.7;
         double roomMm = Math.Max(markMm, Math.Floor(upperHipMm * MostOfUpperHip / markMm) * markMm);
-        SkirtPatternOptions filled = this with { GivenZipMm = GivenZipMm ?? Math.Min(isMetric ? 180 : ZipMm, roomMm), ShorterMm = ShorterMm ?? (isMetric ? 25 : 25.4), LiningHemMm = LiningHemMm ?? (isMetric ? 25 : 25.4), IsMetric = isMetric };
+        SkirtPatternOptions filled = this with { GivenZipMm = GivenZipMm ?? zipMm ?? Math.Min(isMetric ? 180 : ZipMm, roomMm), ShorterMm = ShorterMm ?? (isMetric ? 25 : 25.4), LiningHemMm = LiningHemMm ?? (isMetric ? 25 : 25.4), IsUsualLiningHem = LiningHemMm is null, IsMetric = isMetric };
         return !isMetric ? filled : filled with
         {
             GivenSeamMm = GivenSeamMm ?? 12,

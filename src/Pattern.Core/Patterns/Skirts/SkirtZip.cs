@@ -37,35 +37,23 @@ internal sealed class SkirtZip
             return;
         }
 
-        Panel[] backs = [.. block.Panels
-            .Where(panel => panel.Name.Text.StartsWith(PanelName.Back.Text, StringComparison.Ordinal) && !FacedWaistDesign.IsFacing(panel) && panel.Edges.Any(edge => edge.Role == EdgeRole.Centre))
-            .OrderByDescending(panel => CentreOf(panel).End.YMm)];
-        double above = 0;
-        foreach (Panel panel in backs)
-        {
-            // What hangs below the end of the zip lies on the fold.
-            PanelEdge centre = CentreOf(panel);
-            if (above < zipMm)
-            {
-                _seam.Add((panel.Name, centre.Name, above));
-            }
+        List<ZipPart> parts = ZipSeam.Of(block.Panels, ZipDesign.Of(block)?.AtSide ?? false);
+        double above = ZipSeam.LengthMm(parts);
 
-            above += centre.SewnLengthMm();
-        }
-
-        if (backs.Length > 0 && zipMm >= above)
+        // What hangs below the end of the zip lies on the fold.
+        _seam.AddRange(parts.Where(part => part.FromTopMm < zipMm).Select(part => (part.Panel, part.Edge, part.FromTopMm)));
+        if (parts.Count > 0 && zipMm >= above)
         {
-            PanelEdge centre = CentreOf(backs[0]);
-            throw new ConstructionException(DiagnosticCode.PlaceOffEdge, Length.FromMillimeters(zipMm), centre.Name, backs[0].Name, Length.FromMillimeters(above))
+            throw new ConstructionException(DiagnosticCode.PlaceOffEdge, Length.FromMillimeters(zipMm), parts[0].Edge, parts[0].Panel, Length.FromMillimeters(above))
             {
                 Step = "marking the stop of the zip",
-                Landmark = centre.Name.Text,
+                Landmark = parts[0].Edge.Text,
                 Measured = Length.FromMillimeters(zipMm),
                 Allowed = Length.FromMillimeters(above),
             };
         }
 
-        if (backs.Length == 0 && block.Panels.FirstOrDefault(panel => SeamAtWaist(panel) is not null) is { } first)
+        if (parts.Count == 0 && block.Panels.FirstOrDefault(panel => SeamAtWaist(panel) is not null) is { } first)
         {
             PanelEdge edge = SeamAtWaist(first)!;
             if (block.TimesOf(first.Name) <= 2 && zipMm < edge.SewnLengthMm())
@@ -135,12 +123,10 @@ internal sealed class SkirtZip
         return piece.WithInternalLine("zip stop", InternalLineKind.Stop, CurvePath.FromLine(new LineSegment(from, from + inward.TimesMm(StopMm))));
     }
 
-    private static PanelEdge CentreOf(Panel panel) => panel.Edges.First(edge => edge.Role == EdgeRole.Centre);
-
     // The seam that a waist edge ends in.
     private static PanelEdge? SeamAtWaist(Panel panel)
     {
-        int waist = Array.FindIndex(panel.EdgesRaw, edge => edge.Role == EdgeRole.Opening);
+        int waist = Array.FindIndex(panel.EdgesRaw, edge => edge.Role == EdgeRole.Opening && edge.Name != FacedWaistDesign.Free);
         return waist < 0 ? null : panel.EdgesRaw[(waist + 1) % panel.EdgesRaw.Length];
     }
 

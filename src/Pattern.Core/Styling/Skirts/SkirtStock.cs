@@ -34,19 +34,17 @@ internal sealed class SkirtStock
 
     /// <summary>Reads the block.</summary>
     /// <exception cref="Diagnostics.ConstructionException">It is no skirt.</exception>
-    internal static SkirtStock Of(DesignDraft work)
+    internal static SkirtStock Of(DesignDraft work) => SkirtTops.IsFinished(work.Source)
+        ? throw work.Refusal("What is on it already is cut to the shape that it has: a band, a facing, pockets, a zip or a lining. Make this design first, and finish the skirt then.")
+        : OfFinished(work);
+
+    /// <summary>Reads the block for a design that changes its shape no more, whatever is on it.</summary>
+    /// <exception cref="Diagnostics.ConstructionException">It is no skirt.</exception>
+    internal static SkirtStock OfFinished(DesignDraft work)
     {
         SkirtDraft hand = work.Source.Record.Own as SkirtDraft
             ?? throw work.Refusal("It is a design of a skirt. Draft a skirt block with this library, and begin with that.");
-        if (SkirtTops.IsFinished(work.Source))
-        {
-            throw work.Refusal("Its waist is finished with a band or a facing cut to the shape of the skirt. Make this design first, and finish the waist then.");
-        }
-
-        double waistMm = SkirtTops.IsLowered(work.Source)
-            ? work.Source.Panels.Where(panel => panel.TryFindEdge(EdgeName.Waist, out _)).Sum(panel => work.Source.TimesOf(panel.Name) * panel.FindEdge(EdgeName.Waist).SewnLengthMm())
-            : hand.WaistTargetMm;
-        return new SkirtStock(hand, waistMm);
+        return new SkirtStock(hand, SkirtTops.IsLowered(work.Source) ? SkirtTops.ClosedWaistMm(work.Source.PanelsRaw, work.Source.TimesOf) : hand.WaistTargetMm);
     }
 
     /// <summary>The usual figure, round on the body's tape.</summary>

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
@@ -10,7 +11,7 @@ namespace Pattern.Core.Styling;
 internal static class SkirtTops
 {
     /// <summary>What is done last: it follows the shape that the skirt has then.</summary>
-    private static readonly string[] Finishes = [ContourBandDesign.BandName, FacedWaistDesign.FacedName];
+    private static readonly string[] Finishes = [ContourBandDesign.BandName, FacedWaistDesign.FacedName, SeamPocketsDesign.PocketsName, SlantedPocketsDesign.PocketsName, ZipDesign.ZipName, LinedDesign.LinedName];
 
     /// <summary>The top of a contour band, once it is cut off: what lies at the waist of the body.</summary>
     internal static EdgeName Top { get; } = EdgeName.Of("top");
@@ -58,7 +59,14 @@ internal static class SkirtTops
         return panel.Transformed(Transform2D.Translation(new Vector2D(0, highestMm + ApartMm - panel.SeamOutline().Bounds.BottomMm)));
     }
 
-    /// <summary>Whether the waist is finished: nothing that changes the shape of the skirt comes after that.</summary>
+    /// <summary>What the closed waist measures all around: at the top of a contour band, where there is one.</summary>
+    internal static double ClosedWaistMm(IReadOnlyList<Panel> panels, Func<PanelName, int> timesOf)
+    {
+        EdgeName edge = panels.Any(ContourBandDesign.IsBand) ? Top : EdgeName.Waist;
+        return panels.Where(panel => panel.TryFindEdge(edge, out _)).Sum(panel => timesOf(panel.Name) * panel.FindEdge(edge).SewnLengthMm());
+    }
+
+    /// <summary>Whether the skirt is finished: nothing that changes the shape of the skirt comes after that.</summary>
     internal static bool IsFinished(Block block) => block.Designs.Any(design => Array.IndexOf(Finishes, design.Name) >= 0);
 
     /// <summary>Whether the waist lies lower than that of the body.</summary>

@@ -92,6 +92,40 @@ public class FinishTests
             return (skirt.Report.Passed && Math.Abs(waist - target) < 0.03 && seams < 0.02).Label($"{c.name}: waist {waist - target}, seams {seams}\n{skirt.Report}");
         });
 
+    // Every edge that is sewn stands in the plan with its whole length: bags and layers, the side above and below an opening, bands and facings, linings. What is free is hemmed, neatened,
+    // sewn to the zip, caught by hand, or lies on the fold; a waist without a piece of its own has the straight waistband.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Seams_OfAFinishedSkirt_AddUpToEveryEdgeThatIsSewn(string name)
+    {
+        string[] open = ["slit", "vent edge", "lining opening", "lining top"];
+        Block skirt = Skirts[name](SkirtBlock.For(Bodies.Example).Draft());
+        IReadOnlyList<SeamWalk> walks = skirt.Seams.Walk([.. skirt.Panels]);
+        foreach (Panel panel in skirt.Panels)
+        {
+            foreach (PanelEdge edge in panel.Edges.Where(edge => edge.Role == EdgeRole.Seam && !open.Contains(edge.Name.Text)))
+            {
+                EdgeOf place = EdgeOf.Panel(panel.Name, edge.Name);
+                double sewn = walks.Sum(walk => (walk.Seam.First == place ? walk.Whole.FirstLength.Millimeters : 0)
+                    + (walk.Seam.Second == place && !walk.Seam.IsToMirrorImage ? walk.Whole.SecondLength.Millimeters : 0));
+                bool isAtZip = panel.Name.Text == "back facing" && edge.Name == EdgeName.Centre;
+                Assert.True(Math.Abs(sewn - (isAtZip ? 0 : Sewn.LengthMm(edge))) < 0.02, $"{name}: {place} {Sewn.LengthMm(edge)}, sewn {sewn}");
+            }
+        }
+    }
+
+    [Fact]
+    public void ToJson_OfAFinishedSkirt_ThereAndBackIsTheSame()
+    {
+        Block skirt = Skirts["everything"](SkirtBlock.For(Bodies.Example).Draft());
+
+        Block read = PatternDocument.FromJson(PatternDocument.Of(skirt).ToJson()).Blocks.Single();
+
+        Assert.Equal(skirt.SeamsToCsv(), read.SeamsToCsv());
+        Assert.Equal(skirt.Seams.Seams.Where(seam => seam.IsToMirrorImage).Select(seam => seam.Name), read.Seams.Seams.Where(seam => seam.IsToMirrorImage).Select(seam => seam.Name));
+        Assert.Equal(skirt.Draw().ToSvg(), read.ToBuilder().Draft().Draw().ToSvg());
+    }
+
     // Both bags are cut to one line, and a hand of usual size goes in: 15 to 17 cm by usage, at the height and depth that are usual.
     [Fact]
     public void SeamPockets_AsUsual_LieWhereAHandIs()

@@ -13,7 +13,7 @@ using UnitsNet;
 
 namespace Pattern.Core.Patterns;
 
-/// <summary>Makes all pieces of a skirt from its block, plain or as a design made it: front on the fold, back with a zip, straight waistband, and for a plain one a lining if wanted.</summary>
+/// <summary>Makes all pieces of a skirt from its block, plain or as a design made it: front on the fold, back with a zip, what finishes the waist, pockets, and a lining if wanted.</summary>
 /// <example><code>
 /// PieceSet skirt = SkirtPattern.From(block, new SkirtPatternOptions { HemAllowance = Tape.Inches("2"), Lining = LiningChoice.Loose });
 /// Length enough = skirt.EstimateCloth(ClothName.Main, Tape.Inches("43")).UpperBound;
@@ -62,7 +62,7 @@ public static class SkirtPattern
     /// <remarks>What is sewn at the centre front lies on the fold where it is straight; the zip stands in the centre back, or where there is none, in the first seam at the waist.</remarks>
     /// <param name="block">A skirt block, or what a design made of one.</param>
     /// <param name="options">How they are made.</param>
-    /// <exception cref="ConstructionException">The block is no skirt, the zip is longer than its seam, or a design is asked for a lining that the library cannot derive.</exception>
+    /// <exception cref="ConstructionException">The block is no skirt, the zip is longer than its seam, or a lining is asked for that cannot be derived from it.</exception>
     [Pure]
     public static PieceSet From(Block block, SkirtPatternOptions options)
     {
@@ -93,6 +93,7 @@ public static class SkirtPattern
             int count = block.TimesOf(panel.Name);
             count = piece.FoldLine is null ? count : count / 2;
             bool isBand = ContourBandDesign.IsBand(panel);
+            piece = Finished(piece);
             piece = zip.WithStop(piece).Cut(isBand ? 2 * count : count, IsBagOfLining(panel) ? ClothName.Lining : ClothName.Main);
             pieces.Add(isBand || FacedWaistDesign.IsFacing(panel) ? piece.Cut(count, ClothName.Interfacing) : piece);
             facings.AddRange(faced.Select(hem => piece.FacingOf(hem, options.HemFacingDepth).Cut(count, ClothName.Main)));
@@ -227,6 +228,13 @@ public static class SkirtPattern
             .WithInternalLine(words, InternalLineKind.Fold, fold)
             .Cut(piece.FoldLine is null ? count : count / 2, ClothName.Lining);
     }
+
+    // The free edge of a facing is neatened as it is cut; the inner layer of a pocket shows where the slanted edge lies on it.
+    private static PatternPiece Finished(PatternPiece piece)
+        => FacedWaistDesign.IsFacing(piece.Panel) ? piece.WithAllowance(FacedWaistDesign.Free, Length.Zero)
+        : piece.Panel.Name == SlantedPocketsDesign.Inner ? piece.WithInternalLine(
+            "edge of the front", InternalLineKind.Placement, CurvePath.FromLine(new LineSegment(piece.Panel.FindEdge(EdgeName.Waist).Start, piece.Panel.FindEdge(EdgeName.SideSeam).End)))
+        : piece;
 
     private static bool IsBagOfLining(Panel panel) => panel.Name == SeamPocketsDesign.FrontBag || panel.Name == SlantedPocketsDesign.Bag;
 

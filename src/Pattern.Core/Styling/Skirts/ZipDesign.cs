@@ -73,6 +73,7 @@ internal sealed class ZipDesign() : BlockDesign(ZipName, "1", Place, Opening)
 
         if (atSide)
         {
+            work.Remark("The zip stands in the left side seam; the right one is sewn up to the waist.");
             LayBackOnFold(work);
         }
 

@@ -41,6 +41,10 @@ public class FinishTests
         ["lined pleats"] = block => block.KnifePleats().Lined(),
         ["lined tiers, faced"] = block => block.Tiers().FacedWaist().Lined(),
         ["lined yoke"] = block => block.HipYoke(fullness: Ratio.FromPercent(150)).Lined(),
+        ["lined unequal gores with a band"] = block => block.UnequalGores().ContourBand().Zip().Lined(),
+        ["lowered flare, faced"] = block => block.LoweredWaist(Tape.Inches("1/2")).Flared().FacedWaist().Zip().Lined(),
+        ["lined godets"] = block => block.Gores().Godets().Lined(),
+        ["lined pleats from a yoke"] = block => block.HipYoke().BoxPleats().Lined(),
         ["lined circle"] = block => block.FullCircle().Lined(),
         ["slit pencil, lined"] = block => block.Pencil(room: WalkingRoom.Slit).Lined(),
         ["lined, then slanted pockets"] = block => block.Lined().SlantedPockets(),
@@ -119,7 +123,7 @@ public class FinishTests
     {
         Block skirt = Skirts["everything"](SkirtBlock.For(Bodies.Example).Draft());
 
-        Block read = PatternDocument.FromJson(PatternDocument.Of(skirt).ToJson()).Blocks.Single();
+        Block read = PatternDocument.FromJson(PatternDocument.Of(skirt).ToJson()).Block;
 
         Assert.Equal(skirt.SeamsToCsv(), read.SeamsToCsv());
         Assert.Equal(skirt.Seams.Seams.Where(seam => seam.IsToMirrorImage).Select(seam => seam.Name), read.Seams.Seams.Where(seam => seam.IsToMirrorImage).Select(seam => seam.Name));

@@ -36,11 +36,12 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
         RefuseOthers(work);
         WorkedLength shorter = work.Take(Shorter);
         Panel[] waists = [.. work.Panels.Where(panel => panel.TryFindEdge(EdgeName.Waist, out _))];
-        bool follows = waists.All(panel => panel.TryFindEdge(EdgeName.Hem, out PanelEdge? hem) && TurnRad(hem!) <= FullRad && work.Source.FindPanelAsCut(panel.Name).EdgesRaw == panel.EdgesRaw);
+        bool follows = !work.Source.Designs.Any(design => design.Name == BuiltInDesigns.Godets.Name) && waists.All(panel => panel.TryFindEdge(EdgeName.Hem, out PanelEdge? hem) && TurnRad(hem!) <= FullRad && work.Source.FindPanelAsCut(panel.Name).EdgesRaw == panel.EdgesRaw);
         double facing = work.Panels.Where(FacedWaistDesign.IsFacing).Select(panel => panel.EdgesRaw[1].SewnLengthMm()).FirstOrDefault();
+        SeamPlan sewn = work.Seams;
         (Panel Panel, int Times)[] shells = follows
             ? [.. waists.Select(panel => (facing > 0 ? panel.MoveEdgeIn(EdgeName.Waist, SkirtStock.Mm(facing)) : panel, work.TimesOf(panel.Name)))]
-            : Plain(work, facing);
+            : Plain(work, facing, out sewn);
         var linings = new List<(Panel Panel, int Times)>();
         foreach ((Panel shell, int times) in shells)
         {
@@ -51,7 +52,7 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
         BoundingBox own = linings.Select(one => one.Panel.SeamOutline().Bounds).Aggregate((one, other) => one.Union(other));
         Transform2D beside = Transform2D.Translation(new Vector2D(all.RightMm + ApartMm - own.LeftMm, 0));
         linings.ForEach(one => work.Add(one.Panel.Transformed(beside), one.Times));
-        work.Sew(Sewn(work, linings));
+        work.Sew(Sewn(work, sewn, linings));
         Tell(work, follows, shorter);
         SkirtStock.KeepLines(work);
         Promise(work, follows, shorter.ValueMm + facing, shells, linings);
@@ -76,12 +77,13 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
     }
 
     // An A-line of the same waist: what lies above a band's or a facing's lower edge is cut off first, since that is sewn to it.
-    private static (Panel Panel, int Times)[] Plain(DesignDraft work, double facingMm)
+    private static (Panel Panel, int Times)[] Plain(DesignDraft work, double facingMm, out SeamPlan sewn)
     {
         Block plain = work.Source.ToBuilder().WithoutDesigns().Draft();
         double lower = facingMm + work.Panels.Where(ContourBandDesign.IsBand).Select(panel => panel.EdgesRaw[1].SewnLengthMm()).FirstOrDefault()
             + work.Source.Designs.Where(design => design.Name == LoweredWaistDesign.LoweredName).Sum(design => design.Settings[0].Raw);
         plain = (lower > 0 ? plain.LoweredWaist(SkirtStock.Mm(lower)) : plain).ALine();
+        sewn = plain.Seams;
         return [.. plain.Panels.Select(panel => (panel, plain.TimesOf(panel.Name)))];
     }
 
@@ -122,20 +124,27 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
             panel.Features with { Landmarks = [], Notches = [] });
     }
 
-    private static SeamPlan Sewn(DesignDraft work, List<(Panel Panel, int Times)> linings)
+    // Sewn as what it was traced from, each seam whole: openings for pockets are the skirt's. Without a zip at the centre back it lies on the fold there, as the skirt.
+    private static SeamPlan Sewn(DesignDraft work, SeamPlan from, List<(Panel Panel, int Times)> linings)
     {
-        SeamPlan plan = work.Seams;
-        EdgeOf Of(Panel panel, EdgeName edge) => EdgeOf.Panel(panel.Name, edge);
-        Panel[] sides = [.. linings.Select(one => one.Panel).Where(panel => panel.TryFindEdge(EdgeName.SideSeam, out _))];
-        if (sides.Length == 2)
+        EdgeOf? Own(EdgeOf edge)
         {
-            plan = plan.With(Seam.Between(Of(sides[0], EdgeName.SideSeam), Of(sides[1], EdgeName.SideSeam)).Named("lining side seam"));
-            bool isSewn = work.Seams.Seams.Any(seam => seam.IsToMirrorImage && seam.First.EdgeName == EdgeName.Centre && seam.First.PanelName.Text.StartsWith(PanelName.Back.Text, StringComparison.Ordinal));
-            return isSewn ? plan.With(Seam.ToMirrorImage(Of(sides[0], EdgeName.Centre)).Named("lining centre back seam")) : plan;
+            PanelName name = PanelName.Of(edge.PanelName.Text + " lining");
+            return linings.Exists(one => one.Panel.Name == name && one.Panel.TryFindEdge(edge.EdgeName, out _)) ? EdgeOf.Panel(name, edge.EdgeName) : null;
         }
 
-        Panel gore = linings[0].Panel;
-        return plan.With(Seam.Between(Of(gore, GoresDesign.Right), Of(gore, GoresDesign.Left)).Running(SeamRun.Opposite).Named("lining gore seam"));
+        bool hasCentreBack = work.Seams.Seams.Any(seam => seam.IsToMirrorImage && seam.First.EdgeName == EdgeName.Centre && seam.First.PanelName.Text.StartsWith(PanelName.Back.Text, StringComparison.Ordinal));
+        SeamPlan plan = work.Seams;
+        var sewn = new HashSet<(EdgeOf, EdgeOf)>();
+        foreach (Seam seam in from.Seams)
+        {
+            if (Own(seam.First) is { } first && Own(seam.Second) is { } second && (hasCentreBack || !seam.IsToMirrorImage) && sewn.Add((first, second)))
+            {
+                plan = plan.With((seam.IsToMirrorImage ? Seam.ToMirrorImage(first) : Seam.Between(first, second).Running(seam.Run)).Named(first + " seam"));
+            }
+        }
+
+        return plan;
     }
 
     private static void Tell(DesignDraft work, bool follows, WorkedLength shorter)

@@ -42,7 +42,7 @@ public class FinishTests
         ["lined tiers, faced"] = block => block.Tiers().FacedWaist().Lined(),
         ["lined yoke"] = block => block.HipYoke(fullness: Ratio.FromPercent(150)).Lined(),
         ["lined unequal gores with a band"] = block => block.UnequalGores().ContourBand().Zip().Lined(),
-        ["lowered flare, faced"] = block => block.LoweredWaist(Tape.Inches("1/2")).Flared().FacedWaist().Zip().Lined(),
+        ["lowered flare, faced"] = block => block.LoweredWaist().Flared().FacedWaist().Zip().Lined(),
         ["lined godets"] = block => block.Gores().Godets().Lined(),
         ["lined pleats from a yoke"] = block => block.HipYoke().BoxPleats().Lined(),
         ["lined circle"] = block => block.FullCircle().Lined(),

@@ -25,7 +25,7 @@ internal static class ZipSeam
             }
 
             // A lining begins where a band or a facing ends.
-            foreach (Panel lining in own.Where(LinedDesign.IsLining))
+            foreach (Panel lining in own.Where(panel => above > 0 && LinedDesign.IsLining(panel)))
             {
                 Panel? finish = panels.FirstOrDefault(panel => panel.Name.Text.StartsWith(half.Text, StringComparison.Ordinal) && (ContourBandDesign.IsBand(panel) || FacedWaistDesign.IsFacing(panel)));
                 Add(lining, finish is not null && finish.TryFindEdge(EdgeOf(lining, atSide)!.Name, out PanelEdge? beside) ? beside!.SewnLengthMm() : 0);

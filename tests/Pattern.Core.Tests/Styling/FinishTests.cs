@@ -43,6 +43,8 @@ public class FinishTests
         ["lined yoke"] = block => block.HipYoke(fullness: Ratio.FromPercent(150)).Lined(),
         ["lined unequal gores with a band"] = block => block.UnequalGores().ContourBand().Zip().Lined(),
         ["lowered flare, faced"] = block => block.LoweredWaist().Flared().FacedWaist().Zip().Lined(),
+        ["flared with a band, lined"] = block => block.Flared().ContourBand().Lined(),
+        ["tiers with a band, lined"] = block => block.Tiers().ContourBand().Zip().Lined(),
         ["lined godets"] = block => block.Gores().Godets().Lined(),
         ["lined pleats from a yoke"] = block => block.HipYoke().BoxPleats().Lined(),
         ["lined circle"] = block => block.FullCircle().Lined(),

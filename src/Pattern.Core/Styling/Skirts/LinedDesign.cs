@@ -36,12 +36,17 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
         RefuseOthers(work);
         WorkedLength shorter = work.Take(Shorter);
         Panel[] waists = [.. work.Panels.Where(panel => panel.TryFindEdge(EdgeName.Waist, out _))];
-        bool follows = !work.Source.Designs.Any(design => design.Name == BuiltInDesigns.Godets.Name) && waists.All(panel => panel.TryFindEdge(EdgeName.Hem, out PanelEdge? hem) && TurnRad(hem!) <= FullRad && work.Source.FindPanelAsCut(panel.Name).EdgesRaw == panel.EdgesRaw);
-        double facing = work.Panels.Where(FacedWaistDesign.IsFacing).Select(panel => panel.EdgesRaw[1].SewnLengthMm()).FirstOrDefault();
+
+        // The lower edge of a band cut off a full skirt has the length of that skirt there: its lining is the skirt once more.
+        bool isBanded = work.Panels.Any(ContourBandDesign.IsBand);
+        bool follows = !work.Source.Designs.Any(design => design.Name == BuiltInDesigns.Godets.Name) && waists.All(panel => panel.TryFindEdge(EdgeName.Hem, out PanelEdge? hem) && (TurnRad(hem!) <= FullRad || isBanded) && work.Source.FindPanelAsCut(panel.Name).EdgesRaw == panel.EdgesRaw);
+
+        // What follows the skirt is sewn to the free edge of a facing, an A-line to the waist beneath it.
+        double facing = !follows ? 0 : work.Panels.Where(FacedWaistDesign.IsFacing).Select(panel => panel.EdgesRaw[1].SewnLengthMm()).FirstOrDefault();
         SeamPlan sewn = work.Seams;
         (Panel Panel, int Times)[] shells = follows
             ? [.. waists.Select(panel => (facing > 0 ? panel.MoveEdgeIn(EdgeName.Waist, SkirtStock.Mm(facing)) : panel, work.TimesOf(panel.Name)))]
-            : Plain(work, facing, out sewn);
+            : Plain(work, out sewn);
         var linings = new List<(Panel Panel, int Times)>();
         foreach ((Panel shell, int times) in shells)
         {
@@ -76,11 +81,11 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
         }
     }
 
-    // An A-line of the same waist: what lies above a band's or a facing's lower edge is cut off first, since that is sewn to it.
-    private static (Panel Panel, int Times)[] Plain(DesignDraft work, double facingMm, out SeamPlan sewn)
+    // An A-line of the same waist: what lies above a band's lower edge is cut off first, since that is sewn to it.
+    private static (Panel Panel, int Times)[] Plain(DesignDraft work, out SeamPlan sewn)
     {
         Block plain = work.Source.ToBuilder().WithoutDesigns().Draft();
-        double lower = facingMm + work.Panels.Where(ContourBandDesign.IsBand).Select(panel => panel.EdgesRaw[1].SewnLengthMm()).FirstOrDefault()
+        double lower = work.Panels.Where(ContourBandDesign.IsBand).Select(panel => panel.EdgesRaw[1].SewnLengthMm()).FirstOrDefault()
             + work.Source.Designs.Where(design => design.Name == LoweredWaistDesign.LoweredName).Sum(design => design.Settings[0].Raw);
         plain = (lower > 0 ? plain.LoweredWaist(SkirtStock.Mm(lower)) : plain).ALine();
         sewn = plain.Seams;
@@ -166,7 +171,7 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
     private static void Promise(DesignDraft work, bool follows, double shorterMm, (Panel Panel, int Times)[] shells, List<(Panel Panel, int Times)> linings)
     {
         (PanelName Name, int Times)[] own = [.. linings.Select(one => (one.Panel.Name, one.Times))];
-        EdgeName to = work.Panels.Any(FacedWaistDesign.IsFacing) ? FacedWaistDesign.Free : EdgeName.Waist;
+        EdgeName to = follows && work.Panels.Any(FacedWaistDesign.IsFacing) ? FacedWaistDesign.Free : EdgeName.Waist;
         Dictionary<PanelName, int> times = work.Panels.ToDictionary(panel => panel.Name, panel => work.TimesOf(panel.Name));
         (PanelName Shell, EdgeName Side)[] sides = follows ? [.. shells.Select(one => (one.Panel.Name, one.Panel.EdgesRaw[(one.Panel.IndexOf(EdgeName.Waist) + 1) % one.Panel.EdgesRaw.Length].Name))] : [];
         work.Check("lining", list =>

@@ -28,7 +28,8 @@ internal static class ZipSeam
             foreach (Panel lining in own.Where(panel => above > 0 && LinedDesign.IsLining(panel)))
             {
                 Panel? finish = panels.FirstOrDefault(panel => panel.Name.Text.StartsWith(half.Text, StringComparison.Ordinal) && (ContourBandDesign.IsBand(panel) || FacedWaistDesign.IsFacing(panel)));
-                Add(lining, finish is not null && finish.TryFindEdge(EdgeOf(lining, atSide)!.Name, out PanelEdge? beside) ? beside!.SewnLengthMm() : 0);
+                bool isBelow = finish is not null && !(FacedWaistDesign.IsFacing(finish) && IsAtWaist(lining, finish));
+                Add(lining, isBelow && finish!.TryFindEdge(EdgeOf(lining, atSide)!.Name, out PanelEdge? beside) ? beside!.SewnLengthMm() : 0);
             }
         }
 
@@ -45,6 +46,13 @@ internal static class ZipSeam
     internal static double LengthMm(List<ZipPart> parts) => parts.Count(part => !part.IsLining) == 0
         ? 0
         : parts.Where(part => !part.IsLining).GroupBy(part => part.Panel.Text.Split(' ')[0]).Min(half => half.Sum(part => part.LengthMm));
+
+    // An A-line lining of a full skirt goes up to the waist, beneath the facing.
+    private static bool IsAtWaist(Panel lining, Panel facing)
+    {
+        double top = lining.FindEdge(LinedDesign.Top).SewnLengthMm();
+        return Math.Abs(top - facing.FindEdge(FacedWaistDesign.Faced).SewnLengthMm()) < Math.Abs(top - facing.FindEdge(FacedWaistDesign.Free).SewnLengthMm());
+    }
 
     private static PanelEdge? EdgeOf(Panel panel, bool atSide) => panel.Edges.FirstOrDefault(edge => atSide ? edge.Name == EdgeName.SideSeam : edge.Role == EdgeRole.Centre);
 

@@ -245,6 +245,7 @@ public class FinishTests
     [InlineData("a wrap needs no zip")]
     [InlineData("the zip is longer than its seam")]
     [InlineData("lined twice")]
+    [InlineData("godets below a band")]
     [InlineData("pockets before lining")]
     [InlineData("a shape after its pockets")]
     public void Finishes_ThatCannotBeMade_AreRefused(string why)
@@ -263,6 +264,7 @@ public class FinishTests
             "a slanted pocket cuts into a dart" => block.SlantedPockets(along: Tape.Inches("6")),
             "a wrap needs no zip" => block.Wrap().Zip(),
             "the zip is longer than its seam" => SkirtBlock.For(Bodies.Example).WithLength(Tape.Inches("16")).Draft().Zip(length: Tape.Inches("16")),
+            "godets below a band" => block.Gores().Godets().ContourBand().Lined(),
             "lined twice" => block.Lined().Lined(),
             "pockets before lining" => block.SlantedPockets().Lined(),
             _ => block.SeamPockets().ALine(),

@@ -39,7 +39,13 @@ internal sealed class LinedDesign() : BlockDesign(LinedName, "1", Shorter)
 
         // The lower edge of a band cut off a full skirt has the length of that skirt there: its lining is the skirt once more.
         bool isBanded = work.Panels.Any(ContourBandDesign.IsBand);
-        bool follows = !work.Source.Designs.Any(design => design.Name == BuiltInDesigns.Godets.Name) && waists.All(panel => panel.TryFindEdge(EdgeName.Hem, out PanelEdge? hem) && (TurnRad(hem!) <= FullRad || isBanded) && work.Source.FindPanelAsCut(panel.Name).EdgesRaw == panel.EdgesRaw);
+        bool hasGodets = work.Source.Designs.Any(design => design.Name == BuiltInDesigns.Godets.Name);
+        if (isBanded && hasGodets)
+        {
+            throw work.Refusal("It has godets, which are not lined, and a band with the length of the skirt below it. Finish it with the straight waistband or a facing: then an A-line goes inside.");
+        }
+
+        bool follows = !hasGodets && waists.All(panel => panel.TryFindEdge(EdgeName.Hem, out PanelEdge? hem) && (TurnRad(hem!) <= FullRad || isBanded) && work.Source.FindPanelAsCut(panel.Name).EdgesRaw == panel.EdgesRaw);
 
         // What follows the skirt is sewn to the free edge of a facing, an A-line to the waist beneath it.
         double facing = !follows ? 0 : work.Panels.Where(FacedWaistDesign.IsFacing).Select(panel => panel.EdgesRaw[1].SewnLengthMm()).FirstOrDefault();

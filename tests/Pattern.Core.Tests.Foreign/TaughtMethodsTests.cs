@@ -191,6 +191,52 @@ public class TaughtMethodsTests
         Assert.Equal([20 / 3.0, 45 - (20 / 3.0)], new[] { "front gore bottom", "back gore bottom" }.Select(name => bottom.LengthTo(bottom.ClosestTo(At(block, name))).Inches), Near);
     }
 
+    // The same source: waist taken in at the seams, so that it is the waist girth; all seams walk; at hip 40 the panels are 3 1/3 and 6 2/3 wide at the hip. Each edge is laid off along the waistline from
+    // where the line of its gore crosses it: front gore 1/4, side gore beside the back 7/8 (the middle of 3/4 to 1), where there is so much to take in.
+    [Theory]
+    [InlineData("six", "centre")]
+    [InlineData("seven", "back seam")]
+    public void CircularFoundation_CutIntoGores_FitsTheWaistAndWalks(string gores, string backEdge)
+    {
+        BodyMeasurements body = BodyMeasurements.In(LengthUnit.Inch).With(BodyMeasurement.WaistGirth, "27").With(BodyMeasurement.HipGirth, "40");
+
+        Block block = new CircularFoundation().For(body).With(CircularFoundation.Gores, gores).With(CircularFoundation.Sweep, Tape.Inches("72")).Draft();
+
+        Assert.True(block.Report.Passed, block.Report.ToString());
+        Assert.Equal(["front", "front side gore", "back side gore", "back"], block.Panels.Select(panel => panel.Name.Text));
+        Assert.Equal(27, block.Panels.Sum(panel => 2 * panel.FindEdge(EdgeName.Waist).SewnLength.Inches), 1e-3);
+        foreach ((Panel one, Panel next) in block.Panels.Zip(block.Panels.Skip(1)))
+        {
+            Assert.Equal(one.FindEdge(EdgeName.Of("seam toward back")).SewnLength.Millimeters, next.FindEdge(EdgeName.Of("seam toward front")).SewnLength.Millimeters, 1e-6);
+        }
+
+        Assert.Equal(backEdge, block.FindPanel(PanelName.Back).Edges[1].Name.Text);
+        Assert.All(block.Panels, panel => Assert.Equal(2, block.TimesOf(panel.Name)));
+        CurvePath waistline = block.Drafted.Lines.Single(line => line.Name.Text == "waistline").Path;
+        double Laid(string from, string to) => Math.Abs((waistline.LengthTo(waistline.ClosestTo(At(block, to))) - waistline.LengthTo(waistline.ClosestTo(At(block, from)))).Inches);
+        Assert.Equal([0.25, 0.5, 0.875, 0.25], new[] { ("front gore waist", "front gore front edge"), ("front gore waist", "front gore back edge"), ("back gore waist", "back gore front edge"), ("back gore waist", "back gore back edge") }.Select(pair => Laid(pair.Item1, pair.Item2)), Near);
+        double front = Laid("side gore waist", "side gore front edge");
+        double back = Laid("side gore waist", "side gore back edge");
+        Assert.Equal((2 * waistline.Length.Inches) - 27, 2 * (0.25 + 0.5 + 0.875 + 0.25 + front + back), 1e-3);
+        Assert.True(front > back && back > 0, front + " " + back);
+        Assert.Empty(block.Report.Advice);
+    }
+
+    // A name stands in its own gore, though the box of a slanted one reaches over its neighbour.
+    [Fact]
+    public void CircularFoundation_NamesOfGores_StandInThem()
+    {
+        Block block = new CircularFoundation().For(BodyMeasurements.In(LengthUnit.Inch).With(BodyMeasurement.WaistGirth, "29 1/2").With(BodyMeasurement.HipGirth, "39 3/4")).Draft();
+
+        TextMark[] texts = [.. block.Draw().Layers.SelectMany(layer => layer.Marks).OfType<TextMark>()];
+
+        foreach (Panel panel in block.Panels)
+        {
+            TextMark name = Assert.Single(texts, text => text.Text == panel.Name.Text.ToUpperInvariant());
+            Assert.Equal(Containment.Inside, panel.SeamOutline().ContainmentOf(name.Bounds.Centre));
+        }
+    }
+
     // The Practical Designer, 1911, child size 10: waist 25 1/2, hip 34, lengths front 20, side 20 1/2, back 21, hip depth a third of half the breast (15): 5. Found.
     [Fact]
     public void OnePieceSkirt_WorkedExample()

@@ -8,10 +8,11 @@ using UnitsNet;
 
 namespace Pattern.Core.Samples.Methods;
 
-/// <summary>The circular foundation skirt of 1916, with the lines of its six or seven gores: L. I. Baldt, Clothing for Women, US public domain; found.</summary>
-/// <remarks>A curved hip line and a slanting centre back. The foundation is not yet taken in to the waist: the gores say at which seams that is done.</remarks>
-public sealed class CircularFoundation() : DraftingMethod("circular foundation", "1", Sweep, HipDepth, FrontLength, SideLength, BackLength, HemRaised, Gores)
+/// <summary>The circular foundation skirt of 1916, whole or cut into its six or seven gores: L. I. Baldt, Clothing for Women, US public domain; found.</summary>
+/// <remarks>A curved hip line and a slanting centre back. The whole foundation is not taken in to the waist; the gores are, at their seams.</remarks>
+public sealed class CircularFoundation() : DraftingMethod("circular foundation", "2", Sweep, HipDepth, FrontLength, SideLength, BackLength, HemRaised, Gores)
 {
+    private const string None = "none";
     private const string Six = "six";
     private const string Seven = "seven";
 
@@ -36,8 +37,8 @@ public sealed class CircularFoundation() : DraftingMethod("circular foundation",
     /// <summary>How far the finished hem lies above the floor.</summary>
     public static MethodSetting<Length> HemRaised { get; } = MethodSetting.OfLength("hem above floor", Tape.Inches("3"), Tape.Inches("1"), Tape.Inches("12"));
 
-    /// <summary>The gores whose lines are drawn.</summary>
-    public static MethodSetting<string> Gores { get; } = MethodSetting.OfChoice("gores", Six, "none", Six, Seven);
+    /// <summary>The gores that it is cut into.</summary>
+    public static MethodSetting<string> Gores { get; } = MethodSetting.OfChoice("gores", Six, None, Six, Seven);
 
     /// <inheritdoc/>
     protected override void Draft(BlockDraft draft)
@@ -90,7 +91,17 @@ public sealed class CircularFoundation() : DraftingMethod("circular foundation",
         DraftedLine hemWhole = sheet.Draw("whole hem", hemUnder.Path.Then(sheet.FindLine("hem beyond the hip line").Path), hemUnder.From, beyond);
         Landmark hemBack = sheet.Intersect(hemWhole, back, "hem back");
         DraftedLine hem = sheet.Part(hemWhole, hemUnder.From, hemBack, LineName.Of("hem", ConstructionRole.HandDrawn));
-        DrawGores(draft, hipLine, bottom, hip, half);
+        draft.Check("foundation", list =>
+        {
+            list.Length("hip width all around", "block", 2 * hipLine.Length, hip.Value);
+            list.Length("sweep", "block", 2 * bottom.Length, sweep.Value);
+            list.Length("front length", "block", list.Panels[0].FindEdge(EdgeName.Centre).SewnLength, front.Value - raised.Value);
+        });
+        if (draft.Take(Gores) is var gores && gores != None)
+        {
+            FoundationGores.Cut(draft, new FoundationLines(waistLine, hem, g, i, depth, DrawGores(draft, hipLine, bottom, hip, half)), isBackSewn: gores == Seven);
+            return;
+        }
 
         draft.Add(sheet.Trace(PanelOutline.Of(Foundation, c)
             .Along(EdgeName.Waist, EdgeRole.Opening, waistLine)
@@ -99,13 +110,10 @@ public sealed class CircularFoundation() : DraftingMethod("circular foundation",
             .Straight(EdgeName.Centre, EdgeRole.Centre, c)
             .WithNotch(BackSeam, i)
             .WithGrainline(g, hemUnder.From)), 2);
-        draft.Remark("Half of the skirt is drawn. It is a foundation: what the waistline is longer than the waist is taken in at the lines of the gores, most of it at the side.");
-        draft.Check("foundation", list =>
+        draft.Remark("Half of the skirt is drawn. It is a foundation: what the waistline is longer than the waist is taken in at the seams of the gores, most of it at the side.");
+        draft.Check("whole", list =>
         {
             Panel panel = list.FindPanel(Foundation);
-            list.Length("hip width all around", "block", 2 * hipLine.Length, hip.Value);
-            list.Length("sweep", "block", 2 * bottom.Length, sweep.Value);
-            list.Length("front length", "block", panel.FindEdge(EdgeName.Centre).SewnLength, front.Value - raised.Value);
             list.LengthAtLeast("waistline to take in from", "block", 2 * panel.FindEdge(EdgeName.Waist).SewnLength, waist.Value);
             list.Count("outline crossing itself", "block", panel.SeamOutline().IsSimple() ? 0 : 1, 0);
         });
@@ -124,14 +132,9 @@ public sealed class CircularFoundation() : DraftingMethod("circular foundation",
         return sheet.Draw(name, drawn.Path.Then(sheet.FindLine(more).Path), drawn.From, last);
     }
 
-    private static void DrawGores(BlockDraft draft, DraftedLine hipLine, DraftedLine bottom, WorkedLength hip, WorkedLength half)
+    private static GoreLine[] DrawGores(BlockDraft draft, DraftedLine hipLine, DraftedLine bottom, WorkedLength hip, WorkedLength half)
     {
         string gores = draft.Take(Gores);
-        if (gores == "none")
-        {
-            return;
-        }
-
         DraftingSheet sheet = draft.Sheet;
         WorkedLength halfHip = hip.Half().Named("half hip");
         WorkedLength front = hip.DividedBy(12).Named("front gore at the hip");
@@ -146,11 +149,14 @@ public sealed class CircularFoundation() : DraftingMethod("circular foundation",
             ("side gore", front + side, frontBelow + sideBelow),
             ("back gore", halfHip - back, half - backBelow),
         };
+        var drawn = new List<GoreLine>();
         foreach ((string name, WorkedLength atHip, WorkedLength below) in lines)
         {
             Landmark upper = sheet.MarkAlong(hipLine, hipLine.From, atHip, name + " hip");
             Landmark lower = sheet.MarkAlong(bottom, bottom.From, below, name + " bottom");
-            sheet.Join(upper, lower, name + " line");
+            drawn.Add(new GoreLine(name, upper, lower, sheet.Join(upper, lower, name + " line")));
         }
+
+        return [.. drawn];
     }
 }

@@ -133,23 +133,27 @@ internal sealed class BlockLabels
 
     private void NamePanel(Panel panel, List<DrawingMark> names)
     {
-        BoundingBox box = panel.SeamOutline().Bounds;
+        CurvePath outline = panel.SeamOutline();
+        BoundingBox box = outline.Bounds;
         double hip = System.Math.Min(box.TopMm, System.Math.Max(box.BottomMm, _lowestLevelMm));
-        var spots = new List<LabelSpot>();
+        var spots = new List<Point2D>();
 
-        // Best in the free cloth below the lowest level; above it where there is none.
+        // Best in the free cloth below the lowest level; above it where there is none. Upright where a long name finds no room on a narrow panel.
         foreach (double down in new[] { .4, .5, .3, .6, .2, .7, .8, .1, -.1, -.2, -.3, -.4, -.5, -.6, -.7 })
         {
             double from = down > 0 ? hip - box.BottomMm : box.TopMm - hip;
             foreach (double across in new[] { .25, .75, .5, .3, .7 })
             {
-                spots.Add(LabelSpot.On(new Point2D(
-                    box.LeftMm + (across * (box.RightMm - box.LeftMm)),
-                    hip - (down * from))));
+                // The box of a slanted panel reaches over its neighbour, where the name would speak of that.
+                var spot = new Point2D(box.LeftMm + (across * (box.RightMm - box.LeftMm)), hip - (down * from));
+                if (outline.ContainmentOf(spot) == Containment.Inside)
+                {
+                    spots.Add(spot);
+                }
             }
         }
 
-        AddIfPlaced(_placer.TryPlace(panel.Name.Text.ToUpperInvariant(), PanelMm, TextWeight.Bold, Ink.Strong, spots), names);
+        AddIfPlaced(_placer.TryPlace(panel.Name.Text.ToUpperInvariant(), PanelMm, TextWeight.Bold, Ink.Strong, [.. spots.Select(spot => LabelSpot.On(spot)), .. spots.Select(spot => LabelSpot.Upright(spot))]), names);
     }
 
     // An opening with darts needs no name: nothing else has darts.

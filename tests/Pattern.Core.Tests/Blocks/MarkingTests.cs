@@ -5,7 +5,6 @@ using System.Xml.Linq;
 using FsCheck;
 using FsCheck.Fluent;
 using Pattern.Core.Blocks;
-using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;

@@ -16,8 +16,8 @@ public sealed partial class DraftingSheet
     private const string TakePart = "Measure the {0} from {1} to {2}: {3}.";
     private const string TakeStraight = "Measure straight from {0} to {1}: {2}.";
     private const string TakeFolded = "Fold the darts and measure the {0}: {1}.";
-    private const string LegsDown = "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them: {4} to either side. Join both to {2}.";
-    private const string LegsToward = "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them: {4} to either side. Join both to {2}.";
+    private const string LegsDown = "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them. Join both to {2}.";
+    private const string LegsToward = "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them. Join both to {2}.";
 
     internal static bool IsTaking(string template) => template is TakeLine or TakeNamed or TakePart or TakeStraight or TakeFolded;
 
@@ -195,7 +195,7 @@ public sealed partial class DraftingSheet
     {
         Landmark known = middle.As(LandmarkKind.DartMiddle);
         _landmarks[middle.Index] = known;
-        Record(template, middle, intake, apex, line, intake.Half());
+        Record(template, middle, intake, apex, line);
         return new DraftedDart(line, known, apex, legs);
     }
 

@@ -105,7 +105,7 @@ internal static class StepGuides
         }
 
         CurvePath last = parts[parts.Length - 1];
-        return book.Say("To check it, with the darts open: {parts}. Only the whole has to be right.", ("parts", OneAfterTheOther(told, book)))
+        return book.Say("To check it by eye, with the darts open: {parts}. Each part is rounded by itself; what has to be right is the whole.", ("parts", OneAfterTheOther(told, book)))
             + SquareFor(parts[0].SegmentsRaw[0], last.SegmentsRaw[last.SegmentsRaw.Length - 1], figures);
     }
 
@@ -146,7 +146,7 @@ internal static class StepGuides
         {
             if (IsStraightFor(first, lengthMm) && IsStraightFor(last.Reversed(), lengthMm))
             {
-                return " " + figures.Book.Say("Keep it square for the first {length} at either end.", ("length", figures.Of(lengthMm)));
+                return " " + figures.Book.Say("It leaves both ends square, and over the first {length} hardly bends.", ("length", figures.Of(lengthMm)));
             }
         }
 

@@ -9,7 +9,7 @@ namespace Pattern.Core.Blocks;
 /// <summary>How truing moves a point, as a hand does it: out or in, up or down. What is less than a pencil and a tape can show is not said.</summary>
 internal static class SkirtMoves
 {
-    private const string NotTheDifference = " Take this figure, not the difference just measured: the new curve changes the length as well.";
+    private const string NotTheDifference = " Take this figure, not the difference just measured, even where that was nothing: the curve that is drawn next changes the length as well.";
 
     // Half a millimetre: what rounds to the finest mark of either tape.
     private const double LeastMm = 0.5;

@@ -149,6 +149,7 @@ internal sealed partial class StepSheetContent
         }
 
         Add(new LessonHeading("rounding", _book.Say("What rounding every distance to {mark} does to the hand draft, all together", ("mark", _tape.ToString()))));
+        Paragraph(_book.Say("Of the hand draft, before its lines are moved and drawn again: nothing to measure on the finished draft."));
         Table(
             ["What", "Not rounded", "Off the tape", "Target"],
             _block.ReadOffTape(_tape).Select(effect => (IReadOnlyList<string>)

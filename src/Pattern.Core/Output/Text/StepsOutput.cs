@@ -160,6 +160,7 @@ public static class StepsOutput
     private static void WriteTape(StringBuilder text, Block block, TapeStep tape)
     {
         Heading(text, FormattableString.Invariant($"What rounding every distance to {tape} does to the hand draft, all together"));
+        Line(text, "Of the hand draft, before its lines are moved and drawn again: nothing to measure on the finished draft.");
         foreach (Finding effect in block.ReadOffTape(tape))
         {
             Line(text, FormattableString.Invariant(

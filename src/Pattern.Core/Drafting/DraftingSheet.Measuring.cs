@@ -19,9 +19,12 @@ public sealed partial class DraftingSheet
     private const string LegsDown = "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them. Join both to {2}.";
     private const string LegsToward = "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them. Join both to {2}.";
 
+    private const string LegsDownBy = "Mark the two tops of the dart on the {3}, {1} apart measured level, with {0} midway between them: {4} to either side. Join both to {2}.";
+    private const string LegsTowardBy = "Mark the two tops of the dart on the {3}, {1} apart measured square to the line from {0} to {2}, with {0} midway between them: {4} to either side. Join both to {2}.";
+
     internal static bool IsTaking(string template) => template is TakeLine or TakeNamed or TakePart or TakeStraight or TakeFolded;
 
-    internal static bool IsOfLegs(string template) => template is LegsDown or LegsToward;
+    internal static bool IsOfLegs(string template) => template is LegsDown or LegsToward or LegsDownBy or LegsTowardBy;
 
     /// <summary>Measures a line or curve along itself; the next step can use what the tape says. The measure is called as the line is.</summary>
     /// <param name="line">The line.</param>
@@ -103,7 +106,7 @@ public sealed partial class DraftingSheet
         RequireDart(line, middle, intake, length, Doing);
         DartLegs legs = LegsOf(line, middle, Direction.Down, intake, Doing);
         Landmark end = Square(middle, Direction.Down, Doing, "Square down from {0}: {1}. Mark {2}.", length, apex, draws, LandmarkKind.DartApex);
-        return DrawLegs(line, middle, end, intake, legs, LegsDown);
+        return DrawLegs(line, middle, end, intake, legs, LegsDown, LegsDownBy);
     }
 
     /// <summary>Draws a dart on a line that points at a landmark, such as the bust point.</summary>
@@ -123,7 +126,7 @@ public sealed partial class DraftingSheet
         Direction way = WayBetween(middle, toward, Doing);
         DartLegs legs = LegsOf(line, middle, way, intake, Doing);
         Landmark end = Lay(middle, way, length, apex, draws, Doing, LandmarkKind.DartApex, "From {0} toward {3} measure {1}. Mark {2}.", toward);
-        return DrawLegs(line, middle, end, intake, legs, LegsToward);
+        return DrawLegs(line, middle, end, intake, legs, LegsToward, LegsTowardBy);
     }
 
     // What the tape lay along, kept with what it said.
@@ -191,13 +194,25 @@ public sealed partial class DraftingSheet
         return one.AlongMm <= other.AlongMm ? new(halfMm, one.Place, one.AlongMm, other.Place, other.AlongMm) : new(halfMm, other.Place, other.AlongMm, one.Place, one.AlongMm);
     }
 
-    private DraftedDart DrawLegs(DraftedLine line, in Landmark middle, in Landmark apex, WorkedLength intake, in DartLegs legs, string template)
+    private DraftedDart DrawLegs(DraftedLine line, in Landmark middle, in Landmark apex, WorkedLength intake, in DartLegs legs, string template, string withHalf)
     {
         Landmark known = middle.As(LandmarkKind.DartMiddle);
         _landmarks[middle.Index] = known;
-        Record(template, middle, intake, apex, line);
+        if (IsHalvedExactly(intake))
+        {
+            Record(withHalf, middle, intake, apex, line, intake.Half());
+        }
+        else
+        {
+            Record(template, middle, intake, apex, line);
+        }
+
         return new DraftedDart(line, known, apex, legs);
     }
+
+    // Half of a rounded figure is rounded once more, and twice it need not be the figure.
+    private static bool IsHalvedExactly(WorkedLength intake)
+        => Tape.IsOnMark(intake.ValueMm / 2, TapeStep.SixtyFourth) || Tape.IsOnMark(intake.ValueMm / 2, TapeStep.HalfMillimeter);
 
     private (Point2D Place, double AlongMm) Leg(DraftedLine line, in Landmark middle, in Direction axis, in Direction across, double halfMm, string doing)
     {

@@ -18,7 +18,7 @@ public class WriteYourOwnMethodTests
         string printed = Run(0);
 
         Assert.Contains("Half-circle skirt for Titania", printed);
-        Assert.Contains("~8 1/4", printed);
+        Assert.Contains("~8 9/32", printed); // 26 / pi = 8.276
         Assert.Contains("Half a circle of this radius is as long as the waist.", printed);
         Assert.Contains("length 22 in", printed);
         Assert.Contains("All 1 checks passed.", printed);

@@ -309,9 +309,14 @@ public class DraftingSheetTests
         Assert.Equal(LandmarkKind.DartMiddle, _sheet.Find("middle").Kind);
         Assert.Equal((65.0, 95.0), (dart.FirstLeg.X.Millimeters, dart.SecondLeg.X.Millimeters));
         Assert.Equal(0, dart.LegDifference.Millimeters, 1e-12);
-        Assert.Equal("Mark the two tops of the dart on the waist, 3.0 cm apart measured level, with middle midway between them. Join both to apex.", LastStep);
+        Assert.Equal("Mark the two tops of the dart on the waist, 3.0 cm apart measured level, with middle midway between them: 1/2 of 3.0 = 1.5 cm to either side. Join both to apex.", LastStep);
         Assert.Equal(170, _sheet.MeasureFolded(level, "closed waist", dart).Value.Millimeters, 1e-9);
         Assert.Equal("Fold the darts and measure the waist: closed waist 17.0 cm.", LastStep);
+
+        // A step sheet said 21/32 apart and 11/32 to either side: half of a rounded figure, rounded again.
+        Landmark other = _sheet.MarkAlong(level, level.From, Mm(140), "other middle");
+        _sheet.PlaceDart(level, other, Mm(16.6), Mm(100), "other apex", "other dart line");
+        Assert.EndsWith("with other middle midway between them. Join both to other apex.", LastStep);
     }
 
     [Fact]

@@ -25,6 +25,7 @@ internal sealed class StepPictures
     private readonly Phrasebook _book;
     private readonly List<CurvePath> _lines = [];
     private readonly Dictionary<int, int> _before = [];
+    private readonly List<(int Step, CurvePath Leg)> _legs = [];
     private readonly Transform2D _toPicture;
     private readonly double _widthMm;
     private readonly double _heightMm;
@@ -38,6 +39,7 @@ internal sealed class StepPictures
         {
             _before.Add(step.Number, _lines.Count);
             _lines.AddRange(step.Drew.Select(line => line.Path.Transformed(_toPicture)));
+            _legs.AddRange(StepDarts.LegsOf(step).Select(leg => (step.Number, leg.Transformed(_toPicture))));
         }
     }
 
@@ -47,18 +49,20 @@ internal sealed class StepPictures
         DraftedLine[] drew = [.. step.Drew];
         Landmark[] marked = [.. step.Marked];
         CurvePath[] redrew = [.. Redrawn(step).Select(path => path.Transformed(_toPicture))];
+        CurvePath[] legs = [.. _legs.Where(one => one.Step == step.Number).Select(one => one.Leg)];
+        CurvePath[] earlier = [.. _legs.Where(one => one.Step < step.Number).Select(one => one.Leg)];
         int before = _before[step.Number];
         var names = new List<TextMark>();
         var leaders = new List<CurvePath>();
-        LessonPoint[] points = Points(step, marked, _lines.Take(before + drew.Length).Concat(redrew), names, leaders);
+        LessonPoint[] points = Points(step, marked, _lines.Take(before + drew.Length).Concat(redrew).Concat(legs).Concat(earlier), names, leaders);
         return new LessonPicture(
-            InWords(step, drew, marked, redrew.Length > 0),
+            InWords(step, drew, marked, redrew.Length > 0, legs.Length > 0),
             _widthMm,
             _heightMm,
             _lines,
             [
-                new LessonLines(LessonStroke.Earlier) { Common = (0, before) },
-                new LessonLines(LessonStroke.New) { Common = (before, drew.Length), Own = redrew },
+                new LessonLines(LessonStroke.Earlier) { Common = (0, before), Own = earlier },
+                new LessonLines(LessonStroke.New) { Common = (before, drew.Length), Own = [.. redrew, .. legs] },
                 .. leaders.Count == 0 ? Array.Empty<LessonLines>() : [new LessonLines(LessonStroke.Leader) { Own = leaders }],
             ],
             points,
@@ -108,7 +112,7 @@ internal sealed class StepPictures
     private static IEnumerable<CurvePath> Redrawn(Step step)
         => step.Redrew is not { } curve ? [] : curve.HipCurve is { } hip ? [hip] : curve.Edge!.Stretches;
 
-    private string InWords(Step step, DraftedLine[] drew, Landmark[] marked, bool draws)
+    private string InWords(Step step, DraftedLine[] drew, Landmark[] marked, bool draws, bool isDart)
     {
         (string, string) number = ("number", step.Number.ToString(CultureInfo.InvariantCulture));
         (string, string) lines = ("lines", _book.List(drew.Select(line => _book.Say(line.Name.Text))));
@@ -118,6 +122,7 @@ internal sealed class StepPictures
             (true, true) => _book.Say("Step {number}. New: {lines}. Marked: {points}.", number, lines, points),
             (true, false) => _book.Say("Step {number}. New: {lines}.", number, lines),
             (false, true) => _book.Say("Step {number}. Marked: {points}.", number, points),
+            _ when isDart => _book.Say("Step {number}. New: the two legs of the dart.", number),
             _ => _book.Say(draws ? "Step {number}. Drawn again: the emphasised line." : "Step {number}. The draft so far.", number),
         };
     }

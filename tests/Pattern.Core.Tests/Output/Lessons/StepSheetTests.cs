@@ -6,6 +6,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Drafting;
+using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Tests.Blocks;
@@ -205,7 +206,25 @@ public class StepSheetTests
         Assert.All(sums, sum => Assert.NotEqual(false, PrintedSum.AddsUp(sum)));
     }
 
-    // A line is one with rounded figures whatever its unit; the invented language has no Latin letter.
+    // By hand: the back dart of the example is 1 1/4 in wide and 6 in long, the front one 1 in and 5 in; each leg of a level line is the hypotenuse of half the width and the length, a little off where the waistline slopes.
+    [Fact]
+    public void LegsOf_AStepThatPlacesADart_AreItsTwoLegs()
+    {
+        Step[] placed = [.. Example.Steps.Where(step => StepDarts.LegsOf(step).Count > 0)];
+
+        Assert.Equal(2, placed.Length);
+        foreach ((Step step, double intakeMm, double longMm) in placed.Zip([1.25 * 25.4, 25.4], [6 * 25.4, 5 * 25.4]))
+        {
+            CurvePath[] legs = [.. StepDarts.LegsOf(step)];
+            Assert.Equal(2, legs.Length);
+            Assert.Equal(legs[0].End, legs[1].End);
+            Assert.Equal(intakeMm, Math.Abs(legs[0].Start.X.Millimeters - legs[1].Start.X.Millimeters), 1e-6);
+            Assert.All(legs, leg => Assert.Equal(Math.Sqrt((intakeMm * intakeMm / 4) + (longMm * longMm)), leg.Length.Millimeters, 4.0));
+            Assert.Contains("the two legs of the dart", (string)StepsOf(Page(StepSheet.Of(Example)))[step.Number - 1].Elements().First().Attribute("aria-label")!);
+        }
+    }
+
+    // The invented language has no Latin letter.
     [Theory]
     [MemberData(nameof(Skirts))]
     public void WithPhrases_AnInventedLanguage_LeavesNoEnglishWord(string skirt)

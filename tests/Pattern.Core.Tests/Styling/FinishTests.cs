@@ -31,6 +31,7 @@ public class FinishTests
         ["banded with slanted pockets"] = block => block.ContourBand().SlantedPockets(),
         ["faced with slanted pockets"] = block => block.LoweredWaist().FacedWaist().SlantedPockets(),
         ["zip"] = block => block.Zip(),
+        ["zip, then slanted pockets"] = block => block.Zip().SlantedPockets(),
         ["side zip"] = block => block.ALine().Zip(ZipPlace.Side),
         ["side zip in a yoke"] = block => block.HipYoke().Zip(ZipPlace.Side),
         ["faced, zip at the side"] = block => block.FacedWaist().Zip(ZipPlace.Side).Lined(),
@@ -245,6 +246,8 @@ public class FinishTests
     [InlineData("a wrap needs no zip")]
     [InlineData("the zip is longer than its seam")]
     [InlineData("lined twice")]
+    [InlineData("a wrap has no centre front for a pocket")]
+    [InlineData("nor for a slanted one")]
     [InlineData("godets below a band")]
     [InlineData("pockets before lining")]
     [InlineData("a shape after its pockets")]
@@ -265,6 +268,8 @@ public class FinishTests
             "a wrap needs no zip" => block.Wrap().Zip(),
             "the zip is longer than its seam" => SkirtBlock.For(Bodies.Example).WithLength(Tape.Inches("16")).Draft().Zip(length: Tape.Inches("16")),
             "godets below a band" => block.Gores().Godets().ContourBand().Lined(),
+            "a wrap has no centre front for a pocket" => block.Wrap().SeamPockets(),
+            "nor for a slanted one" => block.Wrap().SlantedPockets(),
             "lined twice" => block.Lined().Lined(),
             "pockets before lining" => block.SlantedPockets().Lined(),
             _ => block.SeamPockets().ALine(),

@@ -26,7 +26,7 @@ internal static class SkirtPockets
         EdgeOf back = EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam);
         EdgeOf front = EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam);
         Seam? seam = work.Seams.Seams.FirstOrDefault(one => (one.First == back && one.Second == front) || (one.First == front && one.Second == back));
-        bool isWhole = seam is not null && new[] { PanelName.Back, PanelName.Front }.All(name => work.FindPanel(name).TryFindEdge(EdgeName.Waist, out _)
+        bool isWhole = seam is not null && new[] { PanelName.Back, PanelName.Front }.All(name => work.FindPanel(name).TryFindEdge(EdgeName.Waist, out _) && work.FindPanel(name).TryFindEdge(EdgeName.Centre, out _)
             && work.Source.FindPanelAsCut(name).EdgesRaw == work.FindPanel(name).EdgesRaw && work.FindPanel(name).FindEdge(EdgeName.SideSeam).StretchesRaw.Length == 1);
         return isWhole && seam!.Walk([.. work.Panels]).Run == SeamRun.SameWay
             ? (work.FindPanel(PanelName.Back), work.FindPanel(PanelName.Front), seam)

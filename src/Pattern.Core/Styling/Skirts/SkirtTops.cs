@@ -66,6 +66,13 @@ internal static class SkirtTops
         return panels.Where(panel => panel.TryFindEdge(edge, out _)).Sum(panel => timesOf(panel.Name) * panel.FindEdge(edge).SewnLengthMm());
     }
 
+    /// <summary>The same measured on whatever panels a report has; one that was taken off another since, as the inner layer of a pocket, stands in the skirt twice.</summary>
+    internal static Func<CheckList, double> ClosedWaistMm(DesignDraft work)
+    {
+        Dictionary<PanelName, int> times = work.Panels.ToDictionary(panel => panel.Name, panel => work.TimesOf(panel.Name));
+        return list => ClosedWaistMm(list.PanelsRaw, name => times.TryGetValue(name, out int count) ? count : 2);
+    }
+
     /// <summary>Whether the skirt is finished: nothing that changes the shape of the skirt comes after that.</summary>
     internal static bool IsFinished(Block block) => block.Designs.Any(design => Array.IndexOf(Finishes, design.Name) >= 0);
 

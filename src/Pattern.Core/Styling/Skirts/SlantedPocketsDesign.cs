@@ -203,11 +203,9 @@ internal sealed class SlantedPocketsDesign() : BlockDesign(PocketsName, "1", Alo
 
     private static void Promise(DesignDraft work, SkirtStock stock, double frontWaistMm, double openingMm, PanelName back)
     {
-        int[] times = [.. work.Panels.Select(panel => work.TimesOf(panel.Name))];
-        PanelName[] names = [.. work.Panels.Select(panel => panel.Name)];
+        Func<CheckList, double> closedWaist = SkirtTops.ClosedWaistMm(work);
         double waistMm = stock.WaistMm;
-        work.Check(SkirtPromises.Waist, list => list.Length(
-            "closed waist all around", SkirtPromises.Block, SkirtTops.ClosedWaistMm([.. names.Select(name => list.FindPanel(name))], name => times[Array.IndexOf(names, name)]), waistMm));
+        work.Check(SkirtPromises.Waist, list => list.Length("closed waist all around", SkirtPromises.Block, closedWaist(list), waistMm));
         work.Check(SkirtPromises.Corners, list =>
         {
             SkirtPromises.SquareTop(list, [back]);

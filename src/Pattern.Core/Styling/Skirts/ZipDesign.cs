@@ -80,12 +80,11 @@ internal sealed class ZipDesign() : BlockDesign(ZipName, "1", Place, Opening)
         Tell(work, atSide, length, WorkedLength.GivenMm("closed waist", waist), WorkedLength.GivenMm("hip girth", hip));
         SkirtStock.KeepLines(work);
         double lengthMm = length.ValueMm;
-        int[] times = [.. work.Panels.Select(panel => work.TimesOf(panel.Name))];
-        PanelName[] names = [.. work.Panels.Select(panel => panel.Name)];
+        Func<CheckList, double> closedWaist = SkirtTops.ClosedWaistMm(work);
         work.Check("zip", list => list.LengthAtLeast(
             "waist and both sides of the zip, for the hip to pass",
             SkirtPromises.Block,
-            SkirtTops.ClosedWaistMm([.. names.Select(name => list.FindPanel(name))], name => times[Array.IndexOf(names, name)]) + (2 * lengthMm),
+            closedWaist(list) + (2 * lengthMm),
             hip,
             CheckList.ToleranceMm));
     }

@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;

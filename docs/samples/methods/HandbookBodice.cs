@@ -1,4 +1,3 @@
-using System;
 using Pattern.Core.Blocks;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;

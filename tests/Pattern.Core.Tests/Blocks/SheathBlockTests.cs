@@ -4,7 +4,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
-using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Panels;

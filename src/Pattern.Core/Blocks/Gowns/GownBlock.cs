@@ -3,7 +3,6 @@ using System.Diagnostics.Contracts;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
-using UnitsNet;
 
 namespace Pattern.Core.Blocks;
 

@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using Pattern.Core.Diagnostics;
 using Pattern.Core.Drafting;
 using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;

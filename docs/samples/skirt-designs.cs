@@ -150,14 +150,14 @@ bool Save(string name, Block skirt, string folder)
 }
 
 // "a-line" becomes "A-line", "front-pleats" "Front pleats".
-static string TitleOf(string name) => name == "a-line" ? "A-line" : char.ToUpperInvariant(name[0]) + name[1..].Replace('-', ' ').Replace("A line", "A-line");
+static string TitleOf(string name) => (char.ToUpperInvariant(name[0]) + name[1..].Replace('-', ' ')).Replace("A line", "A-line");
 
 // Every design at a tenth of its size, five in a row, each with its name beneath.
 static Drawing ContactSheet((string Name, Block Block)[] made)
 {
     const int inRow = 5;
     const double scale = 0.1;
-    Length cell = Length.FromMillimeters(170);
+    Length cell = (made.Max(one => one.Block.Panels.Select(panel => panel.SeamOutline().Bounds).Aggregate((box, other) => box.Union(other)).Width) * scale) + Length.FromMillimeters(15);
     Length below = Length.Zero;
     var lines = new List<DrawingMark>();
     var names = new List<DrawingMark>();

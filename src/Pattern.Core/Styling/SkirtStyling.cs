@@ -50,7 +50,7 @@ public static partial class SkirtStyling
     /// <remarks>With n gores each seam edge takes in a 2n-th part of the difference between hip and waist.</remarks>
     /// <param name="block">A skirt block; its waist, hip, levels and length serve, its panels are drawn anew.</param>
     /// <param name="count">How many gores, 3 to 24. Usually 6.</param>
-    /// <param name="flare">How far each seam edge stands out at the hem, 0 to 10 in. Usually 2 in (5 cm).</param>
+    /// <param name="flare">How far each seam edge stands out at the hem, 0 to 10 in. Usually 2 in (5 cm), on a short skirt no more than an eighth of what hangs below the hip.</param>
     /// <param name="from">From where the seams flare, below the waist. Usually from the hip; further down makes a trumpet, curved from there.</param>
     /// <exception cref="ConstructionException">The level lies above the hip or too near to the hem, or the waist is larger than the hip.</exception>
     [Pure]
@@ -66,7 +66,7 @@ public static partial class SkirtStyling
     /// <param name="count">How many gores: 4, 6 or 8. Usually 6.</param>
     /// <param name="frontWidth">How wide the front gore is at the hip. Usually a sixth of the hip (Baldt, 1916).</param>
     /// <param name="backWidth">How wide the back gore is at the hip. Usually a sixth of the hip (Baldt, 1916).</param>
-    /// <param name="flare">How far each seam edge stands out at the hem, 0 to 10 in. Usually 2 in (5 cm).</param>
+    /// <param name="flare">How far each seam edge stands out at the hem, 0 to 10 in. Usually 2 in (5 cm), on a short skirt no more than an eighth of what hangs below the hip.</param>
     /// <param name="panelFlare">How far the seam edges beside front and back gore stand out. Usually as far as the others.</param>
     /// <param name="from">From where the seams flare, below the waist. Usually from the hip; further down makes a trumpet.</param>
     /// <exception cref="ConstructionException">The number is odd, a gore would be too narrow at the waist, or the level lies above the hip or too near to the hem.</exception>

@@ -90,4 +90,18 @@ public class GoresTests
         Assert.True(pieces.Report.Passed, pieces.Report.ToString());
         Assert.Equal(32 + 1, pieces.Find(SkirtPattern.Waistband).Panel.FindEdge(EdgeName.Waist).SewnLength.Inches, 6);
     }
+
+    // A child's skirt hangs 7 in below the hip: with the usual flare of 2 in its seams would bend by 17 degrees and pinch the hip. Common practice, no source: no more than an eighth.
+    [Fact]
+    public void Gores_OfAShortSkirt_FlareByAnEighthOfWhatHangsBelowTheHip()
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Inches("23", "26")).WithLength(Tape.Inches("15")).Draft();
+        double below = 15 - block.Levels.UpperHip.Inches;
+
+        Panel gore = block.Gores(6).Panels[0];
+
+        double hip = gore.Notches[0].Position.DistanceTo(gore.Notches[1].Position).Inches;
+        PanelEdge hem = gore.FindEdge(EdgeName.Hem);
+        Assert.InRange((hem.Start.DistanceTo(hem.End).Inches - hip) / 2, (below / 8) - 0.14, below / 8);
+    }
 }

@@ -26,7 +26,7 @@ internal sealed class CircleDesign() : BlockDesign("circle", "1", Part, Smaller)
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
-        SkirtTops.RefuseLowered(work);
+        SkirtStock.RefuseDesigned(work);
         double part = work.Take(Part).DecimalFractions;
         WorkedLength smaller = work.Take(Smaller);
         double girth = 2 * Math.PI * part;

@@ -24,23 +24,36 @@ internal sealed class GodetsDesign() : BlockDesign("godets", "1", Height, Part)
 
     // Below the hip a seam runs on before it opens; common practice, no source.
     private const double BelowHipMm = 100;
+    private const double BelowTopMm = 20;
     private const double GapMm = 60;
     private const string OpenEdge = " beside godet";
 
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
+        if (work.Source.Designs.Any(design => design.Name == BuiltInDesigns.Circle.Name))
+        {
+            throw work.Refusal("A circle swings enough: a godet would not show in it. Set godets into a skirt of gores or of backs and fronts.");
+        }
+
         Seam[] opened = [.. work.Seams.Seams.Where(seam => !seam.IsToMirrorImage && HemAt(work, seam.First) != 0 && HemAt(work, seam.Second) != 0)];
         if (opened.Length == 0 || work.Panels.Any(panel => work.Source.FoldsOf(panel.Name).Count > 0) || work.Panels.Any(panel => panel.Edges.Any(edge => edge.Name.Text.EndsWith(OpenEdge, StringComparison.Ordinal))))
         {
             throw work.Refusal("No seam that runs down to the hem without pleats, vents or godets is left to open. Set godets into a skirt of gores or of backs and fronts, and only once.");
         }
 
+        Panel[] before = [.. work.Panels.Where(panel => (panel.Name == PanelName.Back || panel.Name == PanelName.Front) && panel.TryFindEdge(EdgeName.SideSeam, out _) && panel.TryFindEdge(EdgeName.Hem, out _) && panel.TryFindEdge(EdgeName.Centre, out _) && SkirtFlare.HangsStraight(panel))];
         double most = stock.LengthMm - stock.Levels.UpperHipMm - BelowHipMm;
         double heightMm = work.IsGiven(Height) ? work.Take(Height).ValueMm : Math.Min(stock.Usually(10, 25), most);
         if (heightMm > most)
         {
             throw work.Refusal(FormattableString.Invariant($"Godets {heightMm:0} mm high would open the seams less than {BelowHipMm:0} mm below the hip; up to {most:0} mm there is room. Make them less high, or the skirt longer."));
+        }
+
+        double shortest = opened.SelectMany(seam => new[] { seam.First, seam.Second }).Min(edge => work.FindPanel(edge.PanelName).FindEdge(edge.EdgeName).SewnLengthMm());
+        if (heightMm > shortest - BelowTopMm)
+        {
+            throw work.Refusal(FormattableString.Invariant($"A seam that runs down to the hem is {shortest:0} mm long, too short for a godet {heightMm:0} mm high. Make the godets less high, or begin without tiers."));
         }
 
         double angle = 2 * Math.PI * work.Take(Part).DecimalFractions;
@@ -78,6 +91,7 @@ internal sealed class GodetsDesign() : BlockDesign("godets", "1", Height, Part)
         work.Sew(SeamPlan.Of([.. seams]));
         Tell(work, opened, heightMm, angle);
         Promise(work, opened, names, heightMm, angle);
+        PromiseHip(work, before, heightMm);
     }
 
     private static EdgeOf Beside(EdgeOf edge) => EdgeOf.Panel(edge.PanelName, EdgeName.Of(edge.EdgeName.Text + OpenEdge));
@@ -157,6 +171,27 @@ internal sealed class GodetsDesign() : BlockDesign("godets", "1", Height, Part)
         work.Check(SkirtPromises.Hem, list => Array.ForEach(panels, name => list.Angle(
             "hem without a corner", name.Text, list.FindPanel(name).Edges.Where(edge => edge.Role == EdgeRole.Hem).Max(edge => SkirtPromises.SharpestCornerRad(edge.StretchesRaw[0])), 0)));
         work.Check(SkirtPromises.Outline, list => Array.ForEach(panels, name => SkirtPromises.SimpleOutline(list, list.FindPanel(name))));
+    }
+
+    // The hip is measured from the hem up, along the seam and what of it is sewn to the godet.
+    private static void PromiseHip(DesignDraft work, Panel[] before, double heightMm)
+    {
+        if (before.Length < 2)
+        {
+            return;
+        }
+
+        double hip = before.Sum(SkirtFlare.HipWidthMm);
+        work.Check(SkirtPromises.Hip, list => list.Length(
+            "hip width all around",
+            SkirtPromises.Block,
+            2 * before.Sum(was =>
+            {
+                Panel panel = list.FindPanel(was.Name);
+                double above = SkirtFlare.BelowHipMm(panel) + heightMm;
+                return panel.FindEdge(EdgeName.Hem).StretchesRaw[0].SegmentsRaw.Sum(segment => segment.LengthMm() - (above * Math.Abs(segment.TurningRad)));
+            }),
+            2 * hip));
     }
 
     // The corner of a panel between the edge beside a godet and the hem.

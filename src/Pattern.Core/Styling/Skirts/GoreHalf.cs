@@ -2,6 +2,7 @@ using System;
 using System.Globalization;
 using Pattern.Core.Blocks;
 using Pattern.Core.Geometry;
+using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -17,6 +18,19 @@ internal readonly record struct GoreHalf(double HipMm, double TakenInMm, double 
     internal const double LeastRunMm = 50;
 
     internal double WaistMm => HipMm - TakenInMm;
+
+    /// <summary>How far a seam edge flares: as asked for, or 2 in (5 cm), on a short skirt no more than an eighth of what hangs below the hip: more would pinch the hip.</summary>
+    internal static WorkedLength FlareOf(DesignDraft work, SkirtStock stock, MethodSetting<Length> flare)
+    {
+        if (work.IsGiven(flare))
+        {
+            return work.Take(flare);
+        }
+
+        double mark = stock.Usually(0.125, 0.5);
+        double most = Math.Floor((stock.LengthMm - stock.Levels.UpperHipMm) / 8 / mark) * mark;
+        return WorkedLength.GivenMm(flare.Name, Math.Min(stock.Usually(2, 5), most));
+    }
 
     /// <summary>From where seams flare: from the hip, or from the level that is asked for.</summary>
     /// <exception cref="Diagnostics.ConstructionException">It lies above the hip or too near to the hem, or the seams would curve out too fast.</exception>

@@ -15,8 +15,8 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
     /// <summary>Six by usage.</summary>
     internal static readonly MethodSetting<int> Count = MethodSetting.OfCount("gores", 6, 3, 24).Printed();
 
-    /// <summary>1 to 3 in by usage.</summary>
-    internal static readonly MethodSetting<Length> Flare = MethodSetting.OfLength("flare of a seam edge", Length.FromInches(2), Length.Zero, Length.FromInches(10)).InMetric(Length.FromCentimeters(5)).Printed();
+    /// <summary>1 to 3 in by usage; where nobody says 2 in (5 cm), on a short skirt no more than an eighth of what hangs below the hip.</summary>
+    internal static readonly MethodSetting<Length> Flare = MethodSetting.OfLength("flare of a seam edge", null, Length.Zero, Length.FromInches(10)).Printed();
 
     /// <summary>Where nobody says, from the hip.</summary>
     internal static readonly MethodSetting<Length> From = MethodSetting.OfLength("flare from below the waist", null, Length.FromInches(2), Length.FromInches(50));
@@ -28,9 +28,9 @@ internal sealed class GoresDesign() : BlockDesign("gores", "1", Count, Flare, Fr
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
-        SkirtTops.RefuseLowered(work);
+        SkirtStock.RefuseDesigned(work);
         int count = work.Take(Count);
-        WorkedLength flare = work.Take(Flare);
+        WorkedLength flare = GoreHalf.FlareOf(work, stock, Flare);
         double from = GoreHalf.FlareFrom(work, stock, From, flare.ValueMm);
         bool isTrumpet = flare.ValueMm > 0 && from > stock.Levels.UpperHipMm + CheckList.ToleranceMm;
         double hip = stock.HipMm / count / 2;

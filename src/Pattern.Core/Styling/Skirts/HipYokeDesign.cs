@@ -41,6 +41,11 @@ internal sealed class HipYokeDesign() : BlockDesign("yoke", "2", Depth, Fullness
             throw work.Refusal("It has a yoke already. Make one yoke, as deep as both.");
         }
 
+        if (quarters.Any(quarter => quarter.FindEdge(EdgeName.SideSeam).StretchesRaw[0].SegmentsRaw.Length < 2))
+        {
+            throw work.Refusal("It has no hip curve: a circle hangs from the waist alone. Cut the yoke of the block, and flare what hangs below.");
+        }
+
         double fullness = work.Take(Fullness).DecimalFractions;
         WorkedLength depth = DepthOf(work, stock, quarters);
         double? level = work.Take(Runs) == Level ? quarters[0].FindEdge(EdgeName.Centre).End.YMm - depth.ValueMm : null;

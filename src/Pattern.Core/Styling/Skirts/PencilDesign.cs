@@ -102,7 +102,7 @@ internal sealed class PencilDesign() : BlockDesign("pencil", "1", In, Straight, 
         Panel back = work.FindPanel(PanelName.Back);
         CurvePath centre = back.FindEdge(EdgeName.Centre).StretchesRaw[0];
         CurvePath hem = back.FindEdge(EdgeName.Hem).StretchesRaw[0];
-        double most = centre.LengthMm - stock.Levels.LowerHipMm;
+        double most = Math.Min(centre.LengthMm, -stock.Levels.LowerHipMm - centre.Start.YMm);
         double least = opening == Slit ? 0 : widthMm;
         if (heightMm > most || heightMm <= least)
         {
@@ -143,7 +143,7 @@ internal sealed class PencilDesign() : BlockDesign("pencil", "1", In, Straight, 
         }
 
         Panel changed = back.WithEdges(
-            [back.FindEdge(EdgeName.Waist), back.FindEdge(EdgeName.SideSeam), .. opened, new PanelEdge(EdgeName.Centre, EdgeRole.Centre, above)],
+            [SkirtStock.TopOf(back), back.FindEdge(EdgeName.SideSeam), .. opened, new PanelEdge(EdgeName.Centre, EdgeRole.Centre, above)],
             back.Features,
             "opening the centre back");
         work.Replace(changed);

@@ -50,6 +50,15 @@ internal sealed class SkirtStock
     /// <summary>The usual figure, round on the body's tape.</summary>
     internal double Usually(double inches, double centimetres) => IsMetric ? centimetres * 10 : inches * 25.4;
 
+    /// <summary>Refuses a block that was designed already, for a design that draws all panels anew: what was designed would be lost without a word.</summary>
+    internal static void RefuseDesigned(DesignDraft work)
+    {
+        if (work.Source.Designs.Count > 0)
+        {
+            throw work.Refusal("It draws its panels anew from the measures of the block, and what was designed so far would be lost. Begin with the block as drafted.");
+        }
+    }
+
     /// <summary>Back and front as a block has them: a top, a side, a hem and a centre each.</summary>
     /// <exception cref="Diagnostics.ConstructionException">Another design has cut one apart or drawn it anew.</exception>
     internal static Panel[] Quarters(DesignDraft work) => [Quarter(work, PanelName.Back), Quarter(work, PanelName.Front)];

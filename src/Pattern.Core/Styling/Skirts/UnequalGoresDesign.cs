@@ -22,8 +22,8 @@ internal sealed class UnequalGoresDesign() : BlockDesign("unequal gores", "1", C
     /// <summary>Where nobody says, a sixth of the hip: Baldt, 1916.</summary>
     internal static readonly MethodSetting<Length> BackWidth = MethodSetting.OfLength("back gore at the hip", null, Length.FromInches(2), Length.FromInches(40)).Printed();
 
-    /// <summary>1 to 3 in by usage.</summary>
-    internal static readonly MethodSetting<Length> Flare = MethodSetting.OfLength("flare of a seam edge", Length.FromInches(2), Length.Zero, Length.FromInches(10)).InMetric(Length.FromCentimeters(5)).Printed();
+    /// <summary>1 to 3 in by usage; where nobody says 2 in (5 cm), on a short skirt no more than an eighth of what hangs below the hip.</summary>
+    internal static readonly MethodSetting<Length> Flare = MethodSetting.OfLength("flare of a seam edge", null, Length.Zero, Length.FromInches(10)).Printed();
 
     /// <summary>Where nobody says, as much as any other seam.</summary>
     internal static readonly MethodSetting<Length> PanelFlare = MethodSetting.OfLength("flare beside front and back gore", null, Length.Zero, Length.FromInches(10));
@@ -42,7 +42,7 @@ internal sealed class UnequalGoresDesign() : BlockDesign("unequal gores", "1", C
     protected override void Style(DesignDraft work)
     {
         SkirtStock stock = SkirtStock.Of(work);
-        SkirtTops.RefuseLowered(work);
+        SkirtStock.RefuseDesigned(work);
         Panel[] quarters = SkirtStock.StraightQuarters(work);
         int count = work.Take(Count);
         if (count % 2 != 0)
@@ -56,7 +56,7 @@ internal sealed class UnequalGoresDesign() : BlockDesign("unequal gores", "1", C
         PanelName[] names = Names(count);
         int sides = names.Length - 2;
         double side = (stock.HipMm - front - back) / 2 / sides;
-        double flare = work.Take(Flare).ValueMm;
+        double flare = GoreHalf.FlareOf(work, stock, Flare).ValueMm;
         double beside = work.IsGiven(PanelFlare) ? work.Take(PanelFlare).ValueMm : flare;
         double from = GoreHalf.FlareFrom(work, stock, From, Math.Max(flare, beside));
 

@@ -23,6 +23,11 @@ internal static class SkirtPockets
             throw work.Refusal("The zip stands in the side seam, and the hand would meet it. Put the zip into the centre back.");
         }
 
+        if (work.Panels.Any(panel => panel.TryFindEdge(WrapDesign.FrontEdge, out _)))
+        {
+            throw work.Refusal("It wraps, and pockets in fronts that lie over each other are not drawn. Leave the pockets out.");
+        }
+
         EdgeOf back = EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam);
         EdgeOf front = EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam);
         Seam? seam = work.Seams.Seams.FirstOrDefault(one => (one.First == back && one.Second == front) || (one.First == front && one.Second == back));

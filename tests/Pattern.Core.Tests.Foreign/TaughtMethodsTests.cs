@@ -74,6 +74,37 @@ public class TaughtMethodsTests
         Assert.Equal(Draft(method, "68", "94").Draw().ToSvg(), Draft(method, "68", "94").Draw().ToSvg());
     }
 
+    // W. Aldrich, Metric Pattern Cutting for Women's Wear, from memory: armhole 21.2 + 21.4, cap height a third of it, chords 21.2 and 21.4 + 1, from them by Pythagoras the underarm points; the points
+    // set off the chords and the lengths of the curves recomputed apart by a chord-length spline, level at its ends. Centimetres.
+    [Fact]
+    public void HandbookSleeve_WorkedExample_IsDraftedAndItsCornerMended()
+    {
+        Block block = Draft("handbook sleeve", "68", "94");
+        Panel sleeve = Assert.Single(block.Panels);
+
+        Assert.Equal(-14.2, Up(block, "crown", "crown foot"));
+        Assert.Equal(15.741664, Across(block, "crown", "front underarm"), 1e-5);
+        Assert.Equal(17.323972, Across(block, "crown", "back underarm"), 1e-5);
+        (string Name, double Across, double Down)[] points =
+        [
+            ("front quarter set off", 5.142416, 2.211959), ("front half set off", 7.941832, 7.021292), ("front three quarters set off", 10.883248, 11.673208),
+            ("back quarter set off", 5.395993, 2.250702), ("back half set off", 9.087986, 6.580281), ("back three quarters set off", 12.495979, 11.256339),
+        ];
+        Assert.All(points, point =>
+        {
+            Assert.Equal(point.Across, Across(block, "crown", point.Name), 1e-5);
+            Assert.Equal(-point.Down, Up(block, "crown", point.Name), 1e-5);
+        });
+        Assert.Equal(22.489302, block.Drafted.Lines.Single(line => line.Name.Text == "front head").Path.Length.Centimeters, 1e-3);
+        Assert.Equal(23.290134, block.Drafted.Lines.Single(line => line.Name.Text == "back head").Path.Length.Centimeters, 1e-3);
+
+        // What our checks say: 3.18 cm of ease that nobody asked for; and, mended by truing, the corner of twice 7.75 degrees that leaning seams leave under the arm.
+        Assert.Equal(45.779436, sleeve.FindEdge(EdgeName.SleeveHead).SewnLength.Centimeters, 1e-3);
+        Direction head = sleeve.FindEdge(EdgeName.SleeveHead).Stretches[0].StartDirection;
+        Assert.Equal(Math.Atan2((33.065636 - 21) / 2, 58.5 - 14.2) * 180 / Math.PI, head.Angle.Degrees, 1e-4);
+        Assert.True(block.Report.Passed);
+    }
+
     // W. Aldrich, Metric Pattern Cutting for Women's Wear, tailored skirt block, waist 68, hip 94; from memory. Centimetres.
     [Fact]
     public void TailoredSkirt_WorkedExample_ToTheMillimetre()

@@ -2,12 +2,10 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
-using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
 using Pattern.Core.Patterns;
 using Pattern.Core.Tests.Blocks;
-using UnitsNet;
 
 namespace Pattern.Core.Tests.Output;
 

@@ -30,6 +30,8 @@ namespace Pattern.Core.Blocks;
 /// </code></example>
 public abstract class DraftingMethod : BlockProcedure
 {
+    // The base has no protected member of its own: what a block is made by is either of the two.
+#pragma warning disable RS0022
     /// <summary>Describes a method.</summary>
     /// <param name="name">What its blocks are called: lower case words; letters, digits, blanks and hyphens, 1 to 40 characters.</param>
     /// <param name="version">Another one whenever it drafts otherwise than before; not empty.</param>
@@ -39,6 +41,7 @@ public abstract class DraftingMethod : BlockProcedure
         : base(name, version, settings)
     {
     }
+#pragma warning restore RS0022
 
     /// <summary>Makes a method out of a piece of a script.</summary>
     /// <param name="name">What its blocks are called.</param>

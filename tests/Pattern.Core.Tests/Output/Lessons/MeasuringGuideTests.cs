@@ -98,6 +98,6 @@ public class MeasuringGuideTests
         MarkdownPage page = MeasuringGuide.Of(LengthUnit.Inch, BodyMeasurement.WaistGirth, BodyMeasurement.HipGirth, BodyMeasurement.WaistGirth).ToMarkdown();
 
         Assert.Equal(["measure-01.svg", "measure-02.svg"], page.Pictures.Select(picture => picture.Key));
-        Assert.Equal(1, LessonSheets.Arrange(MeasuringGuide.Of(LengthUnit.Inch, BodyMeasurement.WaistGirth).ToLesson(), PaperSize.A4).Count);
+        Assert.Single(LessonSheets.Arrange(MeasuringGuide.Of(LengthUnit.Inch, BodyMeasurement.WaistGirth).ToLesson(), PaperSize.A4));
     }
 }

@@ -82,7 +82,7 @@ public class ForeignPatternFileTests
             block.Seams.Check([.. block.Panels]).Findings.Select(finding => finding.ToString()),
             read.Block.Report.Findings.Where(finding => finding.Advice is null).Select(finding => finding.ToString()));
         Finding advice = Assert.Single(read.Block.Report.Advice);
-        Assert.Contains($"{method} 1 is not known here", advice.Advice!.Reason);
+        Assert.Contains($"{method} {block.Method.Version} is not known here", advice.Advice!.Reason);
         Assert.Contains("catalogue", advice.Advice.Remedy);
         Assert.Equal(DiagnosticCode.MethodUnknown, Assert.Throws<ConstructionException>(() => read.Block.ToBuilder()).Code);
         Assert.Equal(DiagnosticCode.MethodUnknown, Assert.Throws<ConstructionException>(() => read.DraftBlock()).Code);
@@ -99,7 +99,7 @@ public class ForeignPatternFileTests
         Assert.Equal(Sewn(block), Sewn(read.Block));
         Assert.NotEmpty(Sewn(block));
         string[] words = [.. Words(read.Block.Draw())];
-        Assert.Contains($"were not run: {method} 1 is not known here", string.Join(' ', words));
+        Assert.Contains($"were not run: {method} {block.Method.Version} is not known here", string.Join(' ', words));
         Assert.All(block.Trued.Landmarks, landmark => Assert.Contains(landmark.Name.Text, words));
         Assert.All(block.Method.PrintedSettings, setting => Assert.Contains(words, word => word.Contains(setting.Name, StringComparison.Ordinal)));
         Assert.Equal("%PDF-", Encoding.ASCII.GetString(read.Block.Draw().ToPdf(SheetLayout.TiledOn(PaperSize.A4)), 0, 5));

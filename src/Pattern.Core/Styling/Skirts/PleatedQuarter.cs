@@ -74,7 +74,8 @@ internal sealed class PleatedQuarter
                 foot,
                 new Point2D(foot.XMm - (lapping / 2), _hipMm + target.SideMm),
                 target.TopMm,
-                target.SideMm) { IsStraightSide = true },
+                target.SideMm)
+            { IsStraightSide = true },
             wedges);
         var hem = new Point2D(foot.XMm, _hemMm);
         var bottom = new Point2D(0, _hemMm);

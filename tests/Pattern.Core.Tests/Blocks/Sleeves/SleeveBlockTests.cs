@@ -197,7 +197,7 @@ public class SleeveBlockTests
         Assert.Equal(425.67 + 25, (top.FindEdge(EdgeName.SleeveHead).SewnLength + under.FindEdge(EdgeName.SleeveHead).SewnLength).Millimeters, 0.01);
         Assert.All(from panel in sleeve.Panels from edge in new[] { SleeveBlock.FrontSeam, SleeveBlock.BackSeam } select panel.FindEdge(edge), seam => Assert.Single(seam.Stretches[0].Segments));
         Assert.Equal(160, under.FindEdge(EdgeName.SleeveHead).SewnLength.Millimeters, 1e-6);
-Assert.InRange(under.FindEdge(EdgeName.Wrist).SewnLength / (top.FindEdge(EdgeName.Wrist).SewnLength + under.FindEdge(EdgeName.Wrist).SewnLength), 0.35, 0.45);
+        Assert.InRange(under.FindEdge(EdgeName.Wrist).SewnLength / (top.FindEdge(EdgeName.Wrist).SewnLength + under.FindEdge(EdgeName.Wrist).SewnLength), 0.35, 0.45);
         Assert.Equal(210, (top.FindEdge(EdgeName.Wrist).SewnLength + under.FindEdge(EdgeName.Wrist).SewnLength).Millimeters, 1.5);
     }
 

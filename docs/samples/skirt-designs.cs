@@ -157,22 +157,22 @@ static Drawing ContactSheet((string Name, Block Block)[] made)
 {
     const int inRow = 5;
     const double scale = 0.1;
-    Length cell = (made.Max(one => one.Block.Panels.Select(panel => panel.SeamOutline().Bounds).Aggregate((box, other) => box.Union(other)).Width) * scale) + Length.FromMillimeters(15);
+    var all = made.Select(one => (one.Name, Marks: one.Block.Draw().Layers.SelectMany(layer => layer.Marks).OfType<PathMark>().Where(mark => mark.Facts is not null || mark.Role == LineRole.Fold).ToArray()))
+        .Select(one => (one.Name, one.Marks, Box: one.Marks.Select(mark => mark.Bounds).Aggregate((box, other) => box.Union(other)))).ToArray();
+    Length cell = (all.Max(one => one.Box.Width) * scale) + Length.FromMillimeters(15);
     Length below = Length.Zero;
     var lines = new List<DrawingMark>();
     var names = new List<DrawingMark>();
-    foreach ((string Name, Block Block)[] row in made.Chunk(inRow))
+    foreach ((string Name, PathMark[] Marks, BoundingBox Box)[] row in all.Chunk(inRow))
     {
-        var drawn = row.Select(one => one.Block.Draw().Layers.SelectMany(layer => layer.Marks).OfType<PathMark>().Where(mark => mark.Facts is not null || mark.Role == LineRole.Fold).ToArray()).ToArray();
-        BoundingBox[] boxes = [.. drawn.Select(marks => marks.Select(mark => mark.Bounds).Aggregate((one, other) => one.Union(other)))];
-        below -= (boxes.Max(box => box.Height) * scale) + Length.FromMillimeters(30);
+        below -= (row.Max(one => one.Box.Height) * scale) + Length.FromMillimeters(30);
         for (int i = 0; i < row.Length; i++)
         {
             Point2D corner = Point2D.At(cell * i, below);
-            Transform2D place = Transform2D.Translation(Point2D.Origin - Point2D.At(boxes[i].Left, boxes[i].Bottom))
+            Transform2D place = Transform2D.Translation(Point2D.Origin - Point2D.At(row[i].Box.Left, row[i].Box.Bottom))
                 .Then(Transform2D.Scaling(Point2D.Origin, Ratio.FromDecimalFractions(scale)))
                 .Then(Transform2D.Translation(corner - Point2D.Origin));
-            lines.AddRange(drawn[i].Select(mark => PathMark.Of(mark.Path.Transformed(place), mark.Role)));
+            lines.AddRange(row[i].Marks.Select(mark => PathMark.Of(mark.Path.Transformed(place), mark.Role)));
             names.Add(TextMark.Of(TitleOf(row[i].Name), corner - Vector2D.Of(Length.Zero, Length.FromMillimeters(12)), Length.FromMillimeters(7), Angle.Zero, TextAlignment.Start, TextWeight.Regular, Ink.Strong));
         }
     }

@@ -19,11 +19,9 @@ using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Output;
-using Pattern.Core.Panels;
 using Pattern.Core.Patterns;
 using Pattern.Core.Pdf;
 using Pattern.Core.Pieces;
-using UnitsNet;
 using UnitsNet.Units;
 
 const string usage = """

@@ -29,6 +29,9 @@ internal static class LabelSearch
     // The smallest is type of 3.5 mm, whose capitals are 2.5 mm tall: the least usual height of lettering on a drawing (ISO 3098, from memory).
     private static readonly double[] Shrinking = [1, 0.94, 0.88, 0.82, 0.76, 0.7];
 
+    // For a piece that has no room for that: down to capitals of 1.8 mm, the least height that the same standard knows.
+    private static readonly double[] Small = [0.65, 0.6, 0.55, 0.5];
+
     internal static LabelBlock? Place(PatternPiece piece, PieceLabel label) => Place(piece, label, RoomIn(piece));
 
     /// <summary>The label wholly on one of several sheets of paper: the one on which it is set largest, and of those nearest to the middle of the piece.</summary>
@@ -75,9 +78,11 @@ internal static class LabelSearch
 
     // A piece too small for all of it says its name and how it is cut: whose it is, the other pieces say too.
     private static LabelBlock? Place(PatternPiece piece, PieceLabel label, FreeRoom room)
-        => Place(piece, [.. label.Lines(piece.CuttingLines())], room) ?? Place(piece, [.. piece.CuttingLines()], room);
+        => Place(piece, [.. label.Lines(piece.CuttingLines())], room, Shrinking)
+            ?? Place(piece, [.. piece.CuttingLines()], room, Shrinking)
+            ?? Place(piece, [.. piece.CuttingLines()], room, Small);
 
-    private static LabelBlock? Place(PatternPiece piece, string[] all, FreeRoom room)
+    private static LabelBlock? Place(PatternPiece piece, string[] all, FreeRoom room, double[] sizes)
     {
         string title = piece.Name.Text.ToUpperInvariant();
         BoundingBox box = piece.SeamLine.Bounds;
@@ -89,7 +94,7 @@ internal static class LabelSearch
             if (onLine == 0)
             {
                 // All on one line, or on two in a short strip.
-                if ((Strip(title, [.. Joined(all, Math.Max(1, all.Length))], room, piece.SeamLine, box.Centre) ?? Strip(title, [.. Joined(all, Math.Max(1, (all.Length + 1) / 2))], room, piece.SeamLine, box.Centre)) is { } strip)
+                if ((Strip(title, [.. Joined(all, Math.Max(1, all.Length))], room, piece.SeamLine, box.Centre, sizes) ?? Strip(title, [.. Joined(all, Math.Max(1, (all.Length + 1) / 2))], room, piece.SeamLine, box.Centre, sizes)) is { } strip)
                 {
                     return strip;
                 }
@@ -98,7 +103,7 @@ internal static class LabelSearch
             }
 
             string[] lines = [.. Joined(all, onLine), ScaleCheckWords];
-            foreach (double factor in Shrinking)
+            foreach (double factor in sizes)
             {
                 (double width, double height) = Size(title, lines, factor);
                 width += (2 * MarginMm) + HairMm;
@@ -118,9 +123,9 @@ internal static class LabelSearch
         return null;
     }
 
-    private static LabelBlock? Strip(string title, string[] words, FreeRoom room, CurvePath outline, in Point2D near)
+    private static LabelBlock? Strip(string title, string[] words, FreeRoom room, CurvePath outline, in Point2D near, double[] sizes)
     {
-        foreach (double factor in Shrinking)
+        foreach (double factor in sizes)
         {
             double titleMm = TypeWidths.BoldMm(title, TitleMm * factor) + (TitleMm * factor);
             double width = titleMm + Math.Max(ScaleCheckMm, TypeWidths.RegularMm(ScaleCheckWords, LineMm * factor));

@@ -18,6 +18,10 @@ internal static class PieceChecks
     private const double FullnessMm = 2;
     private const double FullnessPart = 1 / 16.0;
 
+    private static readonly Advice NoRoomForLabel = Advice.Of(
+        "The piece is too small for its label between its lines and marks.",
+        "Write its name and how it is cut on it by hand, and measure the scale line on another piece.");
+
     private static readonly Advice TooFull = Advice.Of(
         "Turned up along a curve, the free edge is longer than where it lies, and ripples.",
         "Turn up no more than can be eased in, or face the edge with a piece of its own shape.");
@@ -66,7 +70,14 @@ internal static class PieceChecks
         list.Count("drill holes inside the seam line", place, inside, holes);
         if (piece.LabelText is not null)
         {
-            list.Count("label has room", place, piece.Label is null ? 0 : 1, 1);
+            if (piece.Label is null)
+            {
+                list.Advise(NoRoomForLabel, "label has room", place, 0, FindingRelation.AtLeast, 1);
+            }
+            else
+            {
+                list.Count("label has room", place, 1, 1);
+            }
         }
 
         return list.ToReport();

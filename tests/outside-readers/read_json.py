@@ -24,7 +24,7 @@ CHORDS = 400
 SCHEMA = pathlib.Path(__file__).resolve().parents[2] / "docs" / "pattern.schema.json"
 
 # Where a null is as good as what stands there: the schema cannot know what belongs together.
-NULLABLE = {"name", "defined", "value", "easeSpan", "stitched", "tape", "fold", "label", "wearer", "size", "date", "foldLine", "edge", "number"}
+NULLABLE = {"second", "name", "defined", "value", "easeSpan", "stitched", "tape", "fold", "label", "wearer", "size", "date", "foldLine", "edge", "number"}
 
 faults = []
 checks = 0

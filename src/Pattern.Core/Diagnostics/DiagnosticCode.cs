@@ -24,6 +24,7 @@ namespace Pattern.Core.Diagnostics;
 /// <item><description>51xx: the text of shaping tables</description></item>
 /// <item><description>60xx: pieces and their lines</description></item>
 /// <item><description>61xx: sets of pieces, and cloth</description></item>
+/// <item><description>62xx: sizes and grading</description></item>
 /// <item><description>70xx: drawings and files</description></item>
 /// <item><description>71xx: paper</description></item>
 /// <item><description>72xx: DXF</description></item>
@@ -661,6 +662,41 @@ public enum DiagnosticCode
 
     /// <summary>A piece is wider than the cloth that it is to be cut from.</summary>
     PieceWiderThanCloth = 6104,
+
+    // 62xx: sizes and grading.
+
+    /// <summary>A row of a size table is no size.</summary>
+    SizeRowWrong = 6201,
+
+    /// <summary>A row of a size table has no name for its size.</summary>
+    SizeRowWithoutName = 6202,
+
+    /// <summary>A size table has more sizes than any.</summary>
+    SizeTableTooLong = 6203,
+
+    /// <summary>A size table has fewer than two sizes.</summary>
+    SizeTableTooShort = 6204,
+
+    /// <summary>A body of a size table has no name.</summary>
+    SizeWithoutName = 6205,
+
+    /// <summary>Two sizes of a table have the same name.</summary>
+    SizeTwice = 6206,
+
+    /// <summary>A size of a table was measured otherwise than the first.</summary>
+    SizeMeasuredOtherwise = 6207,
+
+    /// <summary>A size table was asked for a size that it does not have.</summary>
+    SizeUnknown = 6208,
+
+    /// <summary>A size table was asked for a measurement that it does not have.</summary>
+    SizeMeasurementMissing = 6209,
+
+    /// <summary>A measurement does not grow from each size to the next.</summary>
+    SizesDoNotGrow = 6210,
+
+    /// <summary>A body has no measurement that a size table has.</summary>
+    SizeNothingShared = 6211,
 
     // 70xx: drawings and files.
 

@@ -50,7 +50,7 @@ internal static class MessageRegistry
         [DiagnosticCode.BodyColumnTwice] = (Severity.Error, "The table of bodies has {1} columns \"{0}\". Give each its own name."),
         [DiagnosticCode.BodyTableEmpty] = (Severity.Error, "The table of bodies has 0 lines. Its first line names the columns, each further line is a body."),
         [DiagnosticCode.BodyCellsMiscounted] = (Severity.Error, "Row {0}, line {1}, has {2} cells; the line of column names has {3}. Look for a comma too many or too few; a cell with a comma in it stands in quotes."),
-        [DiagnosticCode.BodyCellWrong] = (Severity.Error, "Row {0}, line {1}, column {2} ({3}): {4} This row is left out, the rest is read."),
+        [DiagnosticCode.BodyCellWrong] = (Severity.Error, "Row {0}, line {1}, column {2} ({3}): {4} Correct this cell."),
         [DiagnosticCode.BodyQuoteOpen] = (Severity.Error, "Row {0}, line {1}, column {2} opens a quote and does not close it. Close it, or write it twice where it is part of the text."),
         [DiagnosticCode.BodyRowTooLong] = (Severity.Error, "Row {0}, line {1}, has more than {2} characters. Look whether its line ends are whole."),
 
@@ -251,6 +251,19 @@ internal static class MessageRegistry
         [DiagnosticCode.PieceNamedTwice] = (Severity.Error, "Two pieces of the set are named {0}. Give one of them another name."),
         [DiagnosticCode.PieceNotInSet] = (Severity.Error, "The set has no piece {0}; it has {1}. Name one of these."),
         [DiagnosticCode.PieceWiderThanCloth] = (Severity.Error, "Piece {0} is {1} wide across the grain; the cloth has {2}. Use wider cloth, or part the piece with a seam."),
+
+        // 62xx: sizes and grading.
+        [DiagnosticCode.SizeRowWrong] = (Severity.Error, "Size table {0} was not read: {1} Correct the row; a run with a size missing would be graded wrongly."),
+        [DiagnosticCode.SizeRowWithoutName] = (Severity.Error, "Size table {0}, row {1}, line {2}, has no name for its size. Fill the cell, and name its column with NamedBy."),
+        [DiagnosticCode.SizeTableTooLong] = (Severity.Error, "Size table {0} has more than {1} sizes. Look whether it is a table of bodies."),
+        [DiagnosticCode.SizeTableTooShort] = (Severity.Error, "Size table {0} would have {1} sizes; a table has 2 or more. Add the sizes."),
+        [DiagnosticCode.SizeWithoutName] = (Severity.Error, "Body {1} of size table {0} has no name. Name each body for its size."),
+        [DiagnosticCode.SizeTwice] = (Severity.Error, "Size table {0} has two sizes named \"{1}\". Give each its own name."),
+        [DiagnosticCode.SizeMeasuredOtherwise] = (Severity.Error, "Size table {0}: size {1} has {2} measurements, size {3} has {4}, and both have to be the same. Measure all sizes alike."),
+        [DiagnosticCode.SizeUnknown] = (Severity.Error, "Size table {0} has no size \"{1}\"; it has {2}. Name one of these."),
+        [DiagnosticCode.SizeMeasurementMissing] = (Severity.Error, "Size table {0} has no {1}; it has {2}. Name one of these, or add it with With."),
+        [DiagnosticCode.SizesDoNotGrow] = (Severity.Error, "Size table {0}: {1} does not grow from size {2} with {3} to size {4} with {5}. Name a measurement that grows from each size to the next."),
+        [DiagnosticCode.SizeNothingShared] = (Severity.Error, "The body has none of the measurements of size table {0}: {1}. Measure at least one of them."),
 
         // 70xx: drawings and files.
         [DiagnosticCode.LayerTwice] = (Severity.Error, "The drawing has two layers named {0}. Put their marks into one, or give them different names."),

@@ -13,6 +13,7 @@
 // Exit code 0: the table was read, whatever came of its bodies. 1: it could not be read, or the command was wrong; the message says why.
 
 using System;
+using System.Collections.Concurrent;
 using System.Collections.Generic;
 using System.Diagnostics;
 using System.Globalization;
@@ -74,7 +75,22 @@ try
     using (var table = new StreamWriter(results + ".part") { NewLine = "\n" })
     {
         table.WriteLine("row,outcome,code,advice,closed_waist_mm,target_mm,milliseconds");
-        summary = TrialSummary.Of(rows.Select(row => Try(row, draft, table)));
+        // On all cores; the time of each body waits here until its row is written.
+        var times = new ConcurrentDictionary<BodyMeasurements, double>();
+        Block Timed(BodyMeasurements body)
+        {
+            var watch = Stopwatch.StartNew();
+            try
+            {
+                return draft(body);
+            }
+            finally
+            {
+                times[body] = watch.Elapsed.TotalMilliseconds;
+            }
+        }
+
+        summary = TrialSummary.Of(Batch.Draft(rows, Timed).Select(trial => Written(trial, times, table)));
     }
 
     File.Move(results + ".part", results, overwrite: true);
@@ -107,19 +123,16 @@ catch (Exception e) when (e is FormatException or ArgumentException or Construct
     return 1;
 }
 
-static Trial Try(BodyRow row, Func<BodyMeasurements, Block> draft, TextWriter table)
+static Trial Written(Trial trial, ConcurrentDictionary<BodyMeasurements, double> times, TextWriter table)
 {
-    var watch = Stopwatch.StartNew();
-    Trial trial = Trial.Of(row, draft);
-    watch.Stop();
-
+    double milliseconds = trial.Row.Body is { } body && times.TryRemove(body, out double took) ? took : 0;
     string outcome = trial.Outcome switch { TrialOutcome.Passed => "passed", TrialOutcome.Failed => "failed", TrialOutcome.Refused => "refused", _ => "bad-row" };
     string code = trial.Code is { } why ? $"PC{(int)why:0000}" : string.Empty;
     CheckReport? report = trial.Block?.Report;
     string advice = report is null ? string.Empty : string.Join(';', report.Advice.Select(finding => finding.Code).Distinct());
     Finding? waist = null;
     report?.TryFind("closed waist all around", "block", out waist);
-    table.WriteLine(string.Join(',', row.Number, outcome, code, advice, Millimetres(waist?.Measured), Millimetres(waist?.Target), watch.Elapsed.TotalMilliseconds.ToString("0.000", CultureInfo.InvariantCulture)));
+    table.WriteLine(string.Join(',', trial.Row.Number, outcome, code, advice, Millimetres(waist?.Measured), Millimetres(waist?.Target), milliseconds.ToString("0.000", CultureInfo.InvariantCulture)));
     return trial;
 }
 

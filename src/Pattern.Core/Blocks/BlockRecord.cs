@@ -45,6 +45,9 @@ internal sealed class BlockRecord
     /// <summary>Panels as they are cut, where that differs from how they are sewn.</summary>
     internal List<(Panel Sewn, Panel Cut, BlockLine[] Folds)> AsCut { get; } = [];
 
+    /// <summary>Panels whose darts were turned.</summary>
+    internal List<TurnedPanel> Turned { get; } = [];
+
     /// <summary>The designs that changed what was drafted, in order.</summary>
     internal DesignDescription[] Designs { get; set; } = [];
 
@@ -64,6 +67,10 @@ internal sealed class BlockRecord
     /// <summary>What the method's own kind of block reads.</summary>
     internal object? Own { get; set; }
 }
+
+/// <summary>A panel whose darts were turned: as it is sewn, as it was turned, and as it was before the first turn.</summary>
+/// <remarks>Turned, each dart reaches to the point that it turns about, and no line is trued. Another turn goes on from there, so that turning a dart back restores the panel.</remarks>
+internal sealed record TurnedPanel(Panel Sewn, Panel Full, Panel Drafted);
 
 /// <summary>A measure of the hand draft that the panels should have too.</summary>
 internal readonly struct BlockAim(string what, string place, double byHandMm, double targetMm, Func<CheckList, double> measure)

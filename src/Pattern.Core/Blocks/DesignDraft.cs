@@ -82,6 +82,17 @@ public sealed class DesignDraft : BlockWork
         Open.AsCut.Add((sewn, panel, [.. Guard.NotNull(folds, nameof(folds)).Select(fold => new BlockLine(fold.Name, fold.Path))]));
     }
 
+    /// <summary>How a panel was turned, where a design turned its darts and nothing changed it since; else null.</summary>
+    internal TurnedPanel? FindTurned(Panel panel) => Open.Turned.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, panel.EdgesRaw));
+
+    /// <summary>Puts a panel with turned darts in its place, and keeps how it was turned.</summary>
+    internal void Replace(TurnedPanel turned)
+    {
+        Replace(turned.Sewn);
+        Open.Turned.RemoveAll(one => one.Sewn.Name == turned.Sewn.Name);
+        Open.Turned.Add(turned);
+    }
+
     /// <summary>Takes a panel away.</summary>
     /// <exception cref="ConstructionException">There is no such panel.</exception>
     public void Drop(PanelName name)
@@ -165,6 +176,7 @@ public sealed class DesignDraft : BlockWork
         };
         record.Promises.AddRange(from.Promises);
         record.AsCut.AddRange(from.AsCut);
+        record.Turned.AddRange(from.Turned);
         record.Readings.AddRange(from.Readings);
         record.Remarks.AddRange(from.Remarks);
         record.Alternatives.AddRange(from.Alternatives);

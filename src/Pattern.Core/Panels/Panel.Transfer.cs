@@ -24,6 +24,7 @@ public sealed partial class Panel
     public Panel TransferDart(DartName dart, EdgePlace to, EdgeName? keep = null) => TransferPartOfDart(dart, to, Ratio.FromDecimalFractions(1), keep);
 
     /// <summary>Returns a copy of this panel with a part of a dart moved to another place; both darts then share the apex.</summary>
+    /// <remarks>Where a dart with the same apex stands at that place already, it becomes wider.</remarks>
     /// <param name="dart">The dart.</param>
     /// <param name="to">The place of the new dart.</param>
     /// <param name="share">The part of its angle that goes, 0 to 100 %.</param>
@@ -44,8 +45,13 @@ public sealed partial class Panel
         RefuseOwnPlace(from, to);
         int closing = parts.IndexOf(from);
         int cut = parts.Cut(to, from.Apex, Step, ref closing);
-        RefuseOccupied(parts[cut].Dart, from, Step);
-        CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.StartLeg, Step, from.Shape);
+        bool widens = !parts[cut].Dart.IsClosed && parts[cut].Dart.Apex.DistanceMm(from.Apex) <= CheckList.ToleranceMm;
+        if (!widens)
+        {
+            RefuseOccupied(parts[cut].Dart, from, Step);
+            CutRules.RefuseCut(this, from.Apex, parts[cut].Dart.StartLeg, Step, from.Shape);
+        }
+
         return Pivot(parts, closing, cut, part * from.SignedAngleRad, from.Apex, keep, Step);
     }
 

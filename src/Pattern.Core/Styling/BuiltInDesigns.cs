@@ -3,7 +3,7 @@ using Pattern.Core.Blocks;
 
 namespace Pattern.Core.Styling;
 
-/// <summary>The designs that the library brings. <see cref="SkirtStyling"/> says their settings by name.</summary>
+/// <summary>The designs that the library brings. <see cref="SkirtStyling"/> and <see cref="BodiceStyling"/> say their settings by name.</summary>
 public static class BuiltInDesigns
 {
     /// <summary>A skirt that widens from the hip: waist darts closed into flare.</summary>
@@ -66,6 +66,18 @@ public static class BuiltInDesigns
     /// <summary>A lining derived from the skirt.</summary>
     public static BlockDesign Lined { get; } = new LinedDesign();
 
-    /// <summary>All of them, in the order of the guide.</summary>
-    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, Godets, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist, SeamPockets, SlantedPockets, Zip, Lined];
+    /// <summary>A dart of a bodice front turned about the bust point.</summary>
+    public static BlockDesign DartTurned { get; } = new BustDartDesign();
+
+    /// <summary>A dart of a bodice front split into several.</summary>
+    public static BlockDesign DartSplit { get; } = new DartSplitDesign();
+
+    /// <summary>The shoulder dart of a bodice back turned.</summary>
+    public static BlockDesign ShoulderDartTurned { get; } = new ShoulderDartDesign();
+
+    /// <summary>The shoulder dart of a bodice back eased in.</summary>
+    public static BlockDesign ShoulderDartEased { get; } = new ShoulderEaseDesign();
+
+    /// <summary>All of them, in the order of the guides: skirts first, then bodices.</summary>
+    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, Godets, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist, SeamPockets, SlantedPockets, Zip, Lined, DartTurned, DartSplit, ShoulderDartTurned, ShoulderDartEased];
 }

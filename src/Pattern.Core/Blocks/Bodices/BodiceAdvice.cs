@@ -28,7 +28,10 @@ internal static class BodiceAdvice
 
     private static readonly Advice SideOut = Advice.Of("The side seam goes out below the armhole: the waist is larger than the bust allows for.", "Fit it in a toile; a seam down the front shapes it better.");
 
-    internal static void Give(CheckList list, BodiceDraft hand)
+    internal static void Give(CheckList list, BodiceDraft hand) => Give(list, hand, list);
+
+    /// <summary>With what is measured straight across and down taken from the panels as they were before their darts were turned.</summary>
+    internal static void Give(CheckList list, BodiceDraft hand, CheckList drafted)
     {
         Length bust = hand.Body.Bust.Value;
         Length armhole = Mm(BodiceChecks.ArmholeMm(list));
@@ -42,7 +45,7 @@ internal static class BodiceAdvice
             list.Advise(LargeArmhole, "armhole", "block", armhole, FindingRelation.AtMost, bust * MostArmholeShare);
         }
 
-        double balanceMm = BodiceChecks.BalanceMm(list);
+        double balanceMm = BodiceChecks.BalanceMm(drafted);
         if (balanceMm < 0)
         {
             list.Advise(ShortFront, "balance", "block", Mm(balanceMm), FindingRelation.AtLeast, Length.Zero);
@@ -68,17 +71,17 @@ internal static class BodiceAdvice
             }
         }
 
-        AdviseOnWidth(list, "half across the back at its narrowest", PanelName.Back, hand.Body.AcrossBack);
-        AdviseOnWidth(list, "half across the front at its narrowest", PanelName.Front, hand.Body.AcrossFront);
+        AdviseOnWidth(list, drafted, "half across the back at its narrowest", PanelName.Back, hand.Body.AcrossBack);
+        AdviseOnWidth(list, drafted, "half across the front at its narrowest", PanelName.Front, hand.Body.AcrossFront);
         if (hand.FrontShaping.SideIn.ValueMm < -RoundingMm)
         {
             list.Advise(SideOut, "side seam at the waist goes out by", "front", hand.FrontShaping.SideIn.Value * -1, FindingRelation.AtMost, Length.Zero);
         }
     }
 
-    private static void AdviseOnWidth(CheckList list, string check, PanelName panel, WorkedLength body)
+    private static void AdviseOnWidth(CheckList list, CheckList drafted, string check, PanelName panel, WorkedLength body)
     {
-        double drawnMm = BodiceChecks.NarrowestMm(list.FindPanel(panel));
+        double drawnMm = BodiceChecks.NarrowestMm(drafted.FindPanel(panel));
         if (drawnMm < (body.ValueMm / 2) - HardlyNarrowerMm)
         {
             list.Advise(NarrowShoulders, check, panel.Text, Mm(drawnMm), FindingRelation.AtLeast, body.Value / 2);

@@ -35,13 +35,22 @@ internal sealed class BodiceChecks(BodiceDraft hand)
 
     internal void CheckWidths(CheckList list)
     {
-        Panel back = list.FindPanel(PanelName.Back);
-        Panel front = list.FindPanel(PanelName.Front);
-        double chestMm = back.FindEdge(EdgeName.Armhole).End.XMm - back.FindEdge(EdgeName.Centre).End.XMm;
-        list.Length("half back at the armhole line", "back", chestMm, hand.BackWidth.ValueMm);
-        list.Length("half across the back", "back", AcrossMm(back, hand.BackTouch), hand.AcrossBack.ValueMm);
-        list.Length("half across the front", "front", AcrossMm(front, hand.FrontTouch), hand.AcrossFront.ValueMm);
+        CheckHalfBack(list);
+        CheckAcrossBack(list);
+        CheckAcrossFront(list);
     }
+
+    internal void CheckHalfBack(CheckList list)
+    {
+        Panel back = list.FindPanel(PanelName.Back);
+        list.Length("half back at the armhole line", "back", back.FindEdge(EdgeName.Armhole).End.XMm - back.FindEdge(EdgeName.Centre).End.XMm, hand.BackWidth.ValueMm);
+    }
+
+    internal void CheckAcrossBack(CheckList list)
+        => list.Length("half across the back", "back", AcrossMm(list.FindPanel(PanelName.Back), hand.BackTouch), hand.AcrossBack.ValueMm);
+
+    internal void CheckAcrossFront(CheckList list)
+        => list.Length("half across the front", "front", AcrossMm(list.FindPanel(PanelName.Front), hand.FrontTouch), hand.AcrossFront.ValueMm);
 
     internal static void CheckDarts(CheckList list)
     {

@@ -242,7 +242,7 @@ internal sealed class BodiceDraft
 
         if (FrontShaping.Darts.Count > 0)
         {
-            WorkedLength off = StandsOff(BodiceSettings.WaistDartStandsOff, 45, "waist dart stands off");
+            WorkedLength off = StandsOff(onWaist: true);
             outline = DrawWaistDarts(outline, FrontWaistline, CentreFrontWaist, Drafting.Across.Left, FrontShaping, _body.BustPointWidth.Half(), BustPoint, off, "front");
         }
 
@@ -276,7 +276,7 @@ internal sealed class BodiceDraft
         DraftedLine side = Sheet.Draw(sideName, path, underarm, sideWaist);
         Sheet.Because("Straight from point to point, by way of both legs of the bust dart.");
         Landmark middle = Sheet.Midpoint(upperLeg, lowerLeg, "bust dart centre");
-        Landmark apex = Sheet.MarkToward(BustPoint, middle, StandsOff(BodiceSettings.BustDartStandsOff, 30, "bust dart stands off"), "bust dart apex");
+        Landmark apex = Sheet.MarkToward(BustPoint, middle, StandsOff(onWaist: false), "bust dart apex");
         Sheet.Because("The dart points at the bust point, and ends before it.");
         BustDart = Sheet.JoinDart(side, upperLeg, lowerLeg, middle, apex);
         return (underarm, side, Toward(upperLeg, underarm));
@@ -347,6 +347,11 @@ internal sealed class BodiceDraft
 
         return outline;
     }
+
+    /// <summary>How far a dart of the front ends before the bust point, on the waist or elsewhere.</summary>
+    internal WorkedLength StandsOff(bool onWaist) => onWaist
+        ? StandsOff(BodiceSettings.WaistDartStandsOff, 45, "waist dart stands off")
+        : StandsOff(BodiceSettings.BustDartStandsOff, 30, "bust dart stands off");
 
     // More for a larger bust.
     private WorkedLength StandsOff(MethodSetting<Length> setting, int partOfBust, string name)

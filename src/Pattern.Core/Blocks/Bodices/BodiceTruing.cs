@@ -71,7 +71,7 @@ internal static class BodiceTruing
             .Asking(FrontWaist, hand.QuarterWaist)
             .Asking(BackShoulder, hand.HasShoulderDart ? body.Shoulder : body.Shoulder + hand.ShoulderEase)
             .Asking(Neckline, body.Neck.Half())
-            .True(hand.Back, hand.Front);
+            .True(hand.Back, Pointing(hand));
         foreach (TruingNote note in trued.Notes)
         {
             // What is less than a pencil's line is nothing to do.
@@ -89,6 +89,19 @@ internal static class BodiceTruing
         Mark(draft, back.FindEdge(EdgeName.Shoulder), hand.ShoulderDart);
         Mark(draft, front.FindEdge(EdgeName.SideSeam), hand.BustDart);
         return (back, front);
+    }
+
+    // Traced, a dart stands square to its legs, and those lie on a waistline that slants: it would point beside the bust point by a millimetre or more.
+    private static Panel Pointing(BodiceDraft hand)
+    {
+        DraftedDart? drafted = hand.WaistDarts.Where(one => one.Panel == PanelName.Front).Select(one => one.Dart).FirstOrDefault();
+        if (drafted is null)
+        {
+            return hand.Front;
+        }
+
+        Dart first = hand.Front.FindEdge(EdgeName.Waist).Darts.OrderBy(dart => dart.Apex.DistanceMm(drafted.Apex.Position)).First();
+        return hand.Front.WithDartAlong(first.Name, drafted.Middle.Position, drafted.Apex.Position);
     }
 
     // A dart that cannot be folded onto its own seam line is refused here, not when somebody draws it.

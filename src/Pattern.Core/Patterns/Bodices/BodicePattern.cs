@@ -44,9 +44,12 @@ public static class BodicePattern
     /// <summary>Front, back and their facings, of any block with both panels of a bodice.</summary>
     internal static List<PatternPiece> PiecesOf(Block block, BodicePatternOptions options)
     {
-        PatternPiece front = Piece(block.FindPanel(PanelName.Front), options).CutOnFold(EdgeName.Centre);
+        // A dart at the centre front makes a seam of it.
+        Panel frontPanel = block.FindPanel(PanelName.Front);
+        bool isFolded = frontPanel.FindEdge(EdgeName.Centre).Darts.Count == 0;
+        PatternPiece front = isFolded ? Piece(frontPanel, options).CutOnFold(EdgeName.Centre) : Piece(frontPanel, options);
         PatternPiece back = Piece(block.FindPanel(PanelName.Back), options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
-        var pieces = new List<PatternPiece> { Labelled(front).Cut(1, ClothName.Main), Labelled(back).Cut(2, ClothName.Main) };
+        var pieces = new List<PatternPiece> { Labelled(front).Cut(isFolded ? 1 : 2, ClothName.Main), Labelled(back).Cut(2, ClothName.Main) };
         Face(EdgeName.Neckline);
         if (options.Armhole == ArmholeFinish.Faced)
         {
@@ -58,11 +61,21 @@ public static class BodicePattern
         // A facing has room for its own name and cut alone.
         PatternPiece Labelled(PatternPiece piece) => options.Label is { } label ? piece.WithLabel(label) : piece;
 
+        // A facing has no darts: it is cut from the panel as it was before a dart was turned to that edge.
+        PatternPiece FacedLike(PatternPiece piece, EdgeName edge)
+        {
+            Panel panel = block.FindPanel(piece.Panel.Name);
+            TurnedPanel? turned = block.Record.Turned.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, panel.EdgesRaw));
+            return turned is null || panel.FindEdge(edge).Darts.Count == 0 ? piece
+                : panel.Name == PanelName.Front ? Piece(turned.Drafted, options).CutOnFold(EdgeName.Centre)
+                : Piece(turned.Drafted, options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
+        }
+
         void Face(EdgeName edge)
         {
             foreach (PatternPiece piece in new[] { front, back })
             {
-                PatternPiece facing = piece.FacingOf(edge, options.FacingDepth);
+                PatternPiece facing = FacedLike(piece, edge).FacingOf(edge, options.FacingDepth);
                 int count = facing.FoldLine is null ? 2 : 1;
                 pieces.Add(facing.Cut(count, ClothName.Main).Cut(count, ClothName.Interfacing));
             }

@@ -238,6 +238,9 @@ public enum DiagnosticCode
     /// <summary>The edge that was to stay where it is lies on both sides of a cut.</summary>
     KeptEdgeCut = 2112,
 
+    /// <summary>An apex would be moved so near to the edge that legs of one length cannot reach across the intake.</summary>
+    ApexTooNear = 2113,
+
     // 22xx: seams.
 
     /// <summary>An edge was to be sewn to itself.</summary>

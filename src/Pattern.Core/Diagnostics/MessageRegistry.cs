@@ -73,7 +73,7 @@ internal static class MessageRegistry
         [DiagnosticCode.EdgeNotOnPanel] = (Severity.Error, "Panel {0} has no edge {1}; it has {2}. Ask for one of these."),
         [DiagnosticCode.PlaceOffEdge] = (Severity.Error, "{0} along edge {1} of panel {2} lies off the edge, whose sewn length is {3}. Choose a place between its ends."),
         [DiagnosticCode.NotchMissing] = (Severity.Error, "There is no notch {0} on edge {1} of panel {2}; it has {3}. Ask for one of these, counted from 1."),
-        [DiagnosticCode.NoSuchNeighbour] = (Severity.Error, "On panel {0} edge {1} begins at {2} and ends at {3}, so {4} does not say which way along it a dart is pressed. Name the one or the other, or say start or end."),
+        [DiagnosticCode.NoSuchNeighbour] = (Severity.Error, "On panel {0} edge {1} begins at {2} and ends at {3}, so {4} does not say which of its ends is meant. Name the one or the other; where both are the same, say it from the start of the edge."),
         [DiagnosticCode.PanelNotRigid] = (Severity.Error, "Panel {0} cannot be stretched or scaled. Move, turn or mirror it; to change its size, draft again."),
         [DiagnosticCode.PanelMissing] = (Severity.Error, "There is no panel {0} among {1}. Ask for one of these."),
         [DiagnosticCode.ChecksFailed] = (Severity.Error, "{0} of {1} checks failed: {2}. Look at the drawing and change the measurements or options; do not cut it."),
@@ -92,6 +92,7 @@ internal static class MessageRegistry
         [DiagnosticCode.CutLeavesPanel] = (Severity.Error, "A cut from {0} to {1} would leave panel {2} at {3}, at edge {4}. Choose two places between which a straight line stays on the panel."),
         [DiagnosticCode.CutEndsOnOwnEdge] = (Severity.Error, "A cut that parts panel {0} begins and ends on edge {1}. End it on another edge."),
         [DiagnosticCode.KeptEdgeCut] = (Severity.Error, "Edge {0} of panel {1} lies on both sides of the cut, so it cannot stay as a whole. Keep one of these: {2}."),
+        [DiagnosticCode.ApexTooNear] = (Severity.Error, "The apex {0} of {1} on panel {2} would stand {3} from the edge end of a leg; the legs need more than {4} to reach across the intake. Move it farther into the panel, or take in less."),
 
         // 22xx: seams.
         [DiagnosticCode.SeamOntoItself] = (Severity.Error, "Edge {0} is sewn to itself. Name the edge that it is sewn to."),

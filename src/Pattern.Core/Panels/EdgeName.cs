@@ -81,6 +81,12 @@ public readonly struct EdgeName : IEquatable<EdgeName>
     [Pure]
     public EdgePlace At(Ratio share) => new(this, Guard.Share(share, nameof(share)), isShare: true);
 
+    /// <summary>A place on the edge, measured from the end where it meets another edge: six inches down the centre from the waist, whichever way the edge runs.</summary>
+    /// <param name="meeting">The edge that it meets at one of its ends.</param>
+    /// <param name="distance">Along the sewn edge from there, darts closed.</param>
+    [Pure]
+    public EdgePlace From(EdgeName meeting, Length distance) => new(this, Guard.Millimetres(distance, nameof(distance)), isShare: false, meeting);
+
     /// <summary>A dart on the edge, by its number in the order of the edge, from 1.</summary>
     /// <param name="number">1 or more.</param>
     [Pure]

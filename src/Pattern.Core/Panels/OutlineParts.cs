@@ -75,7 +75,7 @@ internal sealed class OutlineParts
     {
         int edge = _panel.IndexOf(place.Edge);
         double length = _panel.EdgesRaw[edge].SewnLengthMm();
-        double distance = place.ResolveMm(length);
+        double distance = place.ResolveMm(_panel);
         if (!(distance > EndMm && distance < length - EndMm))
         {
             throw PanelErrors.OffEdge(_panel.Name, place.Edge, distance, length, step);

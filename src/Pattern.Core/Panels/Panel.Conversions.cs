@@ -28,7 +28,7 @@ public sealed partial class Panel
 
         Point2D apex = FindDart(dart).Apex;
         Panel opened = TransferPartOfDart(dart, at, share, keep);
-        double place = at.ResolveMm(FindEdge(at.Edge).SewnLengthMm());
+        double place = at.ResolveMm(this);
         return opened.ReleaseDart(opened.DartAt(at.Edge, place, apex), "turning a dart into flare");
     }
 

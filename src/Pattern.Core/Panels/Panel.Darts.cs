@@ -31,7 +31,7 @@ public sealed partial class Panel
         int edgeIndex = IndexOf(at.Edge);
         PanelEdge edge = _edges[edgeIndex];
         double sewn = edge.SewnLengthMm();
-        double middle = at.ResolveMm(sewn);
+        double middle = at.ResolveMm(this);
         if (!(middle > 0 && middle < sewn))
         {
             throw PanelErrors.OffEdge(Name, at.Edge, middle, sewn, Step);
@@ -108,8 +108,8 @@ public sealed partial class Panel
     }
 
     /// <summary>Returns a copy of this panel with a dart swung about the middle of its intake: same intake, same length, another direction.</summary>
-    /// <remarks>The legs would become unequal, so the end leg is laid off anew at the length of the start leg and at the same
-    /// intake; the stretch of edge beyond it follows, turned and fitted about its far end. Its sewn length changes a little: see the stretch, or true the edge.</remarks>
+    /// <remarks>The legs would become unequal: the leg that the apex comes nearer to stays, and the other is laid off anew at its length and at the same
+    /// intake; the stretch of edge beyond that follows, turned and fitted about its far end. Its sewn length changes a little: see the stretch, or true the edge.</remarks>
     /// <param name="dart">The dart.</param>
     /// <param name="angle">Counter-clockwise positive, less than 60 degrees either way.</param>
     /// <exception cref="ConstructionException">The apex would lie outside the panel, or a leg would cross another dart.</exception>
@@ -129,19 +129,34 @@ public sealed partial class Panel
             return this;
         }
 
-        Point2D apex = Transform2D.RotationRaw(old.MiddleOfIntake, Direction.FromRadians(radians)).Apply(old.Apex);
-        double leg = apex.DistanceMm(old.StartLeg);
-        double wedge = 2 * Math.Asin(Math.Min(1, old.IntakeMm / 2 / leg)) * Math.Sign(old.SignedAngleRad);
-        Point2D endLeg = Transform2D.RotationRaw(apex, Direction.FromRadians(wedge)).Apply(old.StartLeg);
-        var shape = old.Shape with { Apex = apex, EndLeg = endLeg };
-        RefuseWrongDart(shape, dart.Edge, Step, old.Shape);
+        return WithApex(old, Transform2D.RotationRaw(old.MiddleOfIntake, Direction.FromRadians(radians)).Apply(old.Apex), Step);
+    }
 
-        var parts = new OutlineParts(this);
-        int index = parts.IndexOf(old);
-        parts.Replace(index, shape);
-        CurvePath beyond = parts[index + 1].Stretch!;
-        parts.Replace(index + 1, beyond.WithStartMovedTo(endLeg));
-        return WithEdges(parts.ToEdges(), _features, Step);
+    /// <summary>Returns a copy of this panel with the apex of a dart moved to a point: same intake, equal legs.</summary>
+    /// <remarks>The leg that the apex comes nearer to stays where it meets the edge. The other is laid off anew at its length and at the same intake, and the stretch of edge beyond
+    /// that follows, turned and fitted about its far end. So the edge changes a little; <see cref="TrueEdge(EdgeName, EdgeTruing)"/> gives it back its length. To bring two darts together, move the
+    /// apex of one to that of the other; then <see cref="MergeDarts"/> makes them one.</remarks>
+    /// <param name="dart">The dart.</param>
+    /// <param name="to">Where its apex is to be.</param>
+    /// <exception cref="ConstructionException">The point lies outside the panel or nearer to the edge than half the intake, or a leg would cross another dart.</exception>
+    [Pure]
+    public Panel MoveApex(DartName dart, Point2D to)
+    {
+        const string Step = "moving the apex of a dart";
+        Dart old = FindDart(dart);
+        double legMm = Math.Min(to.DistanceMm(old.StartLeg), to.DistanceMm(old.EndLeg));
+        if (!(legMm > old.IntakeMm / 2))
+        {
+            throw new ConstructionException(DiagnosticCode.ApexTooNear, to, dart, Name, Length.FromMillimeters(legMm), Length.FromMillimeters(old.IntakeMm / 2))
+            {
+                Step = Step,
+                Landmark = dart.ToString(),
+                Measured = Length.FromMillimeters(legMm),
+                Allowed = Length.FromMillimeters(old.IntakeMm / 2),
+            };
+        }
+
+        return to == old.Apex ? this : WithApex(old, to, Step);
     }
 
     /// <summary>Returns a copy of this panel with a dart pressed the other way; only its cap changes.</summary>
@@ -166,6 +181,25 @@ public sealed partial class Panel
         return (start == toward) != (end == toward)
             ? WithDartPressed(dart, start == toward ? Toward.Start : Toward.End)
             : throw new ConstructionException(DiagnosticCode.NoSuchNeighbour, Name, dart.Edge, start, end, toward) { Step = "pressing a dart", Landmark = dart.ToString() };
+    }
+
+    // The leg that the apex comes nearer to stays; the other one and what lies beyond it follow, to the inside of the panel.
+    private Panel WithApex(Dart old, in Point2D apex, string step)
+    {
+        bool holdsStart = apex.DistanceMm(old.StartLeg) <= apex.DistanceMm(old.EndLeg);
+        Point2D held = holdsStart ? old.StartLeg : old.EndLeg;
+        double wedge = 2 * Math.Asin(Math.Min(1, old.IntakeMm / 2 / apex.DistanceMm(held))) * Math.Sign(old.SignedAngleRad);
+        Point2D laid = Transform2D.RotationRaw(apex, Direction.FromRadians(holdsStart ? wedge : -wedge)).Apply(held);
+        DartShape shape = holdsStart ? old.Shape with { Apex = apex, EndLeg = laid } : old.Shape with { Apex = apex, StartLeg = laid };
+        RefuseWrongDart(shape, old.Name.Edge, step, old.Shape);
+
+        var parts = new OutlineParts(this);
+        int index = parts.IndexOf(old);
+        parts.Replace(index, shape);
+        int beyond = index + (holdsStart ? 1 : -1);
+        CurvePath stretch = parts[beyond].Stretch!;
+        parts.Replace(beyond, holdsStart ? stretch.WithStartMovedTo(laid) : stretch.Reversed().WithStartMovedTo(laid).Reversed());
+        return WithEdges(parts.ToEdges(), _features, step);
     }
 
     private Panel WithDart(Dart old, in DartShape shape, string step)

@@ -32,6 +32,16 @@ public sealed partial class Panel
             [.. InsideDarts.Select(dart => dart.Transformed(transform))]));
     }
 
+    /// <summary>Returns a copy of this panel with its grainline parallel to the straight line from the start of an edge to its end.</summary>
+    /// <param name="edge">The edge that lies along the grain, such as the centre line of a panel that was turned.</param>
+    /// <exception cref="ConstructionException">The panel has no such edge.</exception>
+    [Pure]
+    public Panel WithGrainlineAlong(EdgeName edge)
+    {
+        PanelEdge along = FindEdge(edge);
+        return new Panel(Name, _edges, _features with { Grainline = Grain.Within(SeamOutline(), along.Start.DirectionTo(along.End)) });
+    }
+
     /// <summary>The panel with other edges of the same names; notches stay as far along the sewn edge as they were.</summary>
     internal Panel WithEdges(PanelEdge[] edges, PanelFeatures features, string step)
     {

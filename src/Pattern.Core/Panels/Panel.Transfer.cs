@@ -200,7 +200,7 @@ public sealed partial class Panel
     [Pure]
     public Panel SlashAndSpread(EdgePlace hinge, EdgePlace at, Length by, EdgeName? keep = null)
     {
-        double place = at.ResolveMm(FindEdge(at.Edge).SewnLengthMm());
+        double place = at.ResolveMm(this);
         Panel opened = OpenDart(at, hinge, by, keep);
         PanelEdge edge = opened.FindEdge(at.Edge);
         Dart? spread = edge.Darts.OrderBy(dart => Math.Abs(edge.SewnPositionMm(dart.Number - 1) - place)).FirstOrDefault();
@@ -270,7 +270,7 @@ public sealed partial class Panel
         }
 
         double stands = edge.SewnPositionMm(dart.Number - 1);
-        if (Math.Abs(to.ResolveMm(edge.SewnLengthMm()) - stands) < CheckList.ToleranceMm)
+        if (Math.Abs(to.ResolveMm(this) - stands) < CheckList.ToleranceMm)
         {
             throw new ConstructionException(DiagnosticCode.TransferOntoItself, dart.Name, Name, Length.FromMillimeters(stands))
             {

@@ -37,7 +37,7 @@ internal static class BackTurn
     internal static Dart OpenedOn(Panel back, EdgePlace to, Point2D apex)
     {
         PanelEdge edge = back.FindEdge(to.Edge);
-        return edge.Darts.Where(dart => dart.Apex.DistanceMm(apex) <= CheckList.ToleranceMm).OrderBy(dart => Math.Abs(edge.SewnPositionMm(dart.Number - 1) - to.ResolveMm(edge.SewnLengthMm()))).First();
+        return edge.Darts.Where(dart => dart.Apex.DistanceMm(apex) <= CheckList.ToleranceMm).OrderBy(dart => Math.Abs(edge.SewnPositionMm(dart.Number - 1) - to.ResolveMm(back))).First();
     }
 
     /// <summary>Puts the back in its place and promises what holds of it.</summary>

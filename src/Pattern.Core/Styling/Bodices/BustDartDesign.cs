@@ -53,7 +53,7 @@ internal sealed class BustDartDesign() : BlockDesign("dart turned", "1", From, T
 
         double wasRad = stock.AtBustPoint(full).Where(dart => dart.Name.Edge == to).Sum(dart => dart.AngleRad);
         EdgePlace place = PlaceOn(work, stock, full, to);
-        double at = place.ResolveMm(full.FindEdge(to).SewnLengthMm());
+        double at = place.ResolveMm(full);
         Tell(work, full, darts, to, at, share);
         for (int i = darts.Length - 1; i >= 0; i--)
         {

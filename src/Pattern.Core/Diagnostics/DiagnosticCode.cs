@@ -701,6 +701,21 @@ public enum DiagnosticCode
     /// <summary>A body has no measurement that a size table has.</summary>
     SizeNothingShared = 6211,
 
+    /// <summary>A size of a run cannot be drafted.</summary>
+    SizeRefused = 6212,
+
+    /// <summary>Two sizes of a run have other panels, edges or darts.</summary>
+    SizesMadeOtherwise = 6213,
+
+    /// <summary>A panel lacks the place that sizes were to be laid on.</summary>
+    StackPlaceMissing = 6214,
+
+    /// <summary>A panel was to be graded by rules that name no panel like it.</summary>
+    GradePanelUnknown = 6215,
+
+    /// <summary>A panel to be graded is mirrored against that of the rules.</summary>
+    GradePanelMirrored = 6216,
+
     // 70xx: drawings and files.
 
     /// <summary>A drawing has two layers of one name.</summary>

@@ -265,6 +265,11 @@ internal static class MessageRegistry
         [DiagnosticCode.SizeMeasurementMissing] = (Severity.Error, "Size table {0} has no {1}; it has {2}. Name one of these, or add it with With."),
         [DiagnosticCode.SizesDoNotGrow] = (Severity.Error, "Size table {0}: {1} does not grow from size {2} with {3} to size {4} with {5}. Name a measurement that grows from each size to the next."),
         [DiagnosticCode.SizeNothingShared] = (Severity.Error, "The body has none of the measurements of size table {0}: {1}. Measure at least one of them."),
+        [DiagnosticCode.SizeRefused] = (Severity.Error, "Size {0} of table {1} cannot be drafted, and a run has all its sizes or none: {2} Leave the size out with Between, or change the draft."),
+        [DiagnosticCode.SizesMadeOtherwise] = (Severity.Error, "Size {0} has {1} where size {2} has {3}; both have to be made alike to be graded. Grade the sizes on either side apart, or settle the darts."),
+        [DiagnosticCode.StackPlaceMissing] = (Severity.Error, "Panel {0} has no place {1}; it has {2}. Name a place that every panel has."),
+        [DiagnosticCode.GradePanelUnknown] = (Severity.Error, "The rules grade no panel {0}; they grade {1}. Name the panel as one of these."),
+        [DiagnosticCode.GradePanelMirrored] = (Severity.Error, "Panel {0} runs the other way round than that of the rules. Mirror it with Transformed, grade it, and mirror it back."),
 
         // 70xx: drawings and files.
         [DiagnosticCode.LayerTwice] = (Severity.Error, "The drawing has two layers named {0}. Put their marks into one, or give them different names."),

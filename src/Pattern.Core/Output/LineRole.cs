@@ -119,6 +119,19 @@ public sealed class LineRole
     /// <summary>On a small picture, levels and folds: short dashes.</summary>
     internal static LineRole LessonLevel { get; } = new("small level", 0.2, Ink.Strong, 1.5, 1);
 
+    // As unlike each other as dashes can be; the first runs through.
+    private static readonly double[][] SizeDashes =
+    [
+        [], [8, 2], [3, 1.5], [10, 2, 2, 2], [1, 1.5], [10, 2, 2, 2, 2, 2], [5, 4], [14, 3], [6, 1.5, 1, 1.5, 1, 1.5, 1, 1.5], [3, 1.5, 1, 1.5], [12, 2, 5, 2], [2, 4],
+    ];
+
+    // Thin ones, and once more as heavy ones.
+    private static readonly LineRole[] Sizes = [.. Enumerable.Range(0, 24).Select(i => new LineRole(
+        FormattableString.Invariant($"size line {i + 1}"), i < SizeDashes.Length ? 0.35 : 0.8, Ink.Strong, SizeDashes[i % SizeDashes.Length]))];
+
+    /// <summary>The line of a size in a nest, by its place from 0.</summary>
+    internal static LineRole OfSize(int place) => Sizes[place % Sizes.Length];
+
     /// <summary>The name in lower-case words.</summary>
     public string Name { get; }
 

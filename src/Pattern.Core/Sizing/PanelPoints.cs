@@ -1,0 +1,149 @@
+using System;
+using System.Collections.Generic;
+using Pattern.Core.Geometry;
+using Pattern.Core.Panels;
+
+namespace Pattern.Core.Sizing;
+
+/// <summary>A panel as the points that shape it, in a fixed order, and back.</summary>
+internal static class PanelPoints
+{
+    private const double MostRad = Math.PI / 4;
+
+    /// <summary>The panel with curves for its arcs, which have no handles to move; itself where it has none. A curve over an eighth of a circle is off by less than five millionths of its radius.</summary>
+    internal static Panel Bending(Panel panel)
+    {
+        bool HasArc(CurvePath stretch) => Array.Exists(stretch.SegmentsRaw, segment => segment.Kind == PathSegmentKind.Arc);
+        if (!Array.Exists(panel.EdgesRaw, edge => Array.Exists(edge.StretchesRaw, HasArc)))
+        {
+            return panel;
+        }
+
+        PanelEdge[] edges = Array.ConvertAll(panel.EdgesRaw, edge => new PanelEdge(edge.Name, edge.Role, Array.ConvertAll(edge.StretchesRaw, Bending), edge.Shapes()));
+        return new Panel(panel.Name, edges, panel.Features);
+    }
+
+    internal static Point2D[] Read(Panel panel)
+    {
+        var points = new List<Point2D>();
+        foreach (PanelEdge edge in panel.EdgesRaw)
+        {
+            foreach (CurvePath stretch in edge.StretchesRaw)
+            {
+                points.Add(stretch.Start);
+                foreach (PathSegment segment in stretch.SegmentsRaw)
+                {
+                    if (segment.Kind == PathSegmentKind.Cubic)
+                    {
+                        points.Add(segment.CubicRaw.StartControl);
+                        points.Add(segment.CubicRaw.EndControl);
+                    }
+
+                    points.Add(segment.End);
+                }
+            }
+
+            foreach (Dart dart in edge.DartsRaw)
+            {
+                points.Add(dart.Apex);
+            }
+        }
+
+        foreach (InsideDart dart in panel.Features.InsideDarts)
+        {
+            points.AddRange(dart.Corners());
+        }
+
+        foreach (Landmark landmark in panel.Features.Landmarks)
+        {
+            points.Add(landmark.Position);
+        }
+
+        points.Add(panel.Grainline.Start);
+        points.Add(panel.Grainline.End);
+        return points.ToArray();
+    }
+
+    /// <summary>A panel made like another, of other points. Notches keep their part of the edge.</summary>
+    internal static Panel Write(Panel like, Point2D[] points)
+    {
+        int next = 0;
+        var edges = new PanelEdge[like.EdgesRaw.Length];
+        for (int e = 0; e < edges.Length; e++)
+        {
+            PanelEdge edge = like.EdgesRaw[e];
+            var stretches = new CurvePath[edge.StretchesRaw.Length];
+            for (int s = 0; s < stretches.Length; s++)
+            {
+                var segments = new PathSegment[edge.StretchesRaw[s].SegmentsRaw.Length];
+                Point2D at = points[next++];
+                for (int i = 0; i < segments.Length; i++)
+                {
+                    if (edge.StretchesRaw[s].SegmentsRaw[i].Kind == PathSegmentKind.Cubic)
+                    {
+                        segments[i] = PathSegment.FromCubic(new CubicBezier(at, points[next], points[next + 1], points[next + 2]));
+                        next += 2;
+                    }
+                    else
+                    {
+                        segments[i] = PathSegment.FromLine(new LineSegment(at, points[next]));
+                    }
+
+                    at = points[next++];
+                }
+
+                stretches[s] = CurvePath.Trusted(segments, isClosed: false);
+            }
+
+            DartShape[] darts = edge.Shapes();
+            for (int d = 0; d < darts.Length; d++)
+            {
+                darts[d] = darts[d] with { Apex = points[next++], StartLeg = stretches[d].End, EndLeg = stretches[d + 1].Start };
+            }
+
+            edges[e] = new PanelEdge(edge.Name, edge.Role, stretches, darts);
+        }
+
+        InsideDart[] inside = Array.ConvertAll(like.Features.InsideDarts, _ =>
+        {
+            next += 4;
+            return new InsideDart(points[next - 4], points[next - 2], points[next - 3], points[next - 1]);
+        });
+        Landmark[] landmarks = Array.ConvertAll(like.Features.Landmarks, landmark => landmark.At(points[next++]));
+        var grain = new LineSegment(points[next], points[next + 1]);
+        var panel = new Panel(like.Name, edges, new PanelFeatures(grain, [], landmarks, inside));
+        Notch[] notches = Array.ConvertAll(like.Features.Notches, notch =>
+        {
+            PanelEdge edge = panel.FindEdge(notch.Edge);
+            return new Notch(notch.Edge, notch.Position, notch.FromStartMm * (edge.SewnLengthMm() / like.FindEdge(notch.Edge).SewnLengthMm()), notch.Count).On(edge);
+        });
+        return new Panel(like.Name, edges, panel.Features with { Notches = notches });
+    }
+
+    internal static Panel Checked(Panel panel, string step)
+    {
+        panel.RefuseCrossedOutline(step);
+        return panel;
+    }
+
+    private static CurvePath Bending(CurvePath stretch)
+    {
+        var segments = new List<PathSegment>();
+        foreach (PathSegment segment in stretch.SegmentsRaw)
+        {
+            if (segment.Kind != PathSegmentKind.Arc)
+            {
+                segments.Add(segment);
+                continue;
+            }
+
+            int count = Math.Max(1, (int)Math.Ceiling((Math.Abs(segment.ArcRaw.SweepRad) / MostRad) - 1e-9));
+            for (int k = 0; k < count; k++)
+            {
+                segments.Add(PathSegment.FromCubic(segment.ArcRaw.CubicPiece(k, count)));
+            }
+        }
+
+        return CurvePath.Trusted(segments.ToArray(), isClosed: false);
+    }
+}

@@ -50,6 +50,8 @@ string[] known = ["--design", "--bust", "--waist", "--back-waist", "--unit", "--
     ("back-neckline", block => block.ShoulderDartTo(ShoulderDartPlace.Neckline)),
     ("back-armhole", block => block.ShoulderDartTo(ShoulderDartPlace.Armhole)),
     ("back-eased", block => block.ShoulderDartEased()),
+    ("princess", block => block.Princess()),
+    ("princess-from-the-armhole", block => block.Princess(PrincessFrom.Armhole)),
 ];
 
 try

@@ -173,7 +173,7 @@ internal sealed class OutlineParts
         return edges;
     }
 
-    /// <summary>The edges between two darts, from the first forward to the second, in order, and the way back through the apex as an edge of its own.</summary>
+    /// <summary>The edges between two darts, from the first forward to the second, in order, and the way back through their apexes as an edge of its own.</summary>
     internal List<PanelEdge> EdgesBetween(int first, int second, EdgeName seam)
     {
         var edges = new List<PanelEdge>();
@@ -193,10 +193,16 @@ internal sealed class OutlineParts
 
         Point2D from = _parts[second].Dart.StartLeg;
         Point2D apex = _parts[second].Dart.Apex;
+        Point2D other = _parts[first].Dart.Apex;
         Point2D to = _parts[first].Dart.EndLeg;
-        var back = new List<PathSegment>(2);
+        var back = new List<PathSegment>(3);
         AddLine(back, from, apex);
-        AddLine(back, back.Count == 0 ? from : apex, to);
+        if (apex.DistanceMm(other) > EndMm)
+        {
+            AddLine(back, back.Count == 0 ? from : apex, other);
+        }
+
+        AddLine(back, back.Count == 0 ? from : back[back.Count - 1].End, to);
         edges.Add(new PanelEdge(seam, EdgeRole.Seam, CurvePath.FromSegments(back)));
         return edges;
     }

@@ -114,6 +114,31 @@ public sealed partial class Panel
         return Part(parts, start, cut, from.Apex, seam, before, beyond, Step);
     }
 
+    /// <summary>Cuts this panel in two along two darts and straight from apex to apex: both become parts of the seam between them.</summary>
+    /// <remarks>As <see cref="TurnDartIntoSeam"/> does with one dart. True the new edges to round the corners at the apexes; they are equal until then.</remarks>
+    /// <param name="dart">One dart.</param>
+    /// <param name="other">Another dart, on another edge.</param>
+    /// <param name="seam">What the new edges are called, on both parts.</param>
+    /// <param name="before">What the part that holds the start of the first edge is called.</param>
+    /// <param name="beyond">What the part between the two darts, in the order of the edges, is called.</param>
+    /// <exception cref="ConstructionException">The cut would cross another dart or leave the panel, or both darts stand on one edge.</exception>
+    [Pure]
+    public PanelPair TurnDartsIntoSeam(DartName dart, DartName other, EdgeName seam, PanelName before, PanelName beyond)
+    {
+        const string Step = "turning two darts into a seam";
+        if (dart.Edge == other.Edge)
+        {
+            throw new ConstructionException(DiagnosticCode.CutEndsOnOwnEdge, Name, dart.Edge) { Step = Step, Landmark = dart.ToString() };
+        }
+
+        (DartName first, DartName second) = IndexOf(dart.Edge) < IndexOf(other.Edge) ? (dart, other) : (other, dart);
+        Dart start = FindDart(first);
+        Dart end = FindDart(second);
+        CutRules.RefuseCut(this, start.Apex, end.Apex, Step, start.Shape);
+        var parts = new OutlineParts(this);
+        return Part(parts, parts.IndexOf(start), parts.IndexOf(end), start.Apex, seam, before, beyond, Step);
+    }
+
     /// <summary>Cuts this panel in two along a straight line, as for a yoke.</summary>
     /// <remarks>Neither part turns. Where the grainline does not lie whole on a part, that part gets one of its own, parallel to it.</remarks>
     /// <param name="from">Where the cut begins.</param>

@@ -72,6 +72,17 @@ public static partial class BodiceStyling
     public static Block ShoulderDartEased(this Block block, Ratio? inArmhole = null)
         => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.ShoulderDartEased.AsUsual().WithGiven(ShoulderEaseDesign.InArmhole, inArmhole));
 
+    /// <summary>Makes seams of the darts: in front from shoulder or armhole over the bust point to the waist, in the back over the shoulder blade.</summary>
+    /// <remarks>Panels <c>centre back</c>, <c>side back</c>, <c>side front</c>, <c>centre front</c>. Both edges of a seam are rounded between notches 5 cm before and behind the point; what one of them is
+    /// longer there is eased in, and stands in the seam plan.</remarks>
+    /// <param name="block">A bodice block with a bust dart, a back shoulder dart and waist darts.</param>
+    /// <param name="from">Where the seams begin.</param>
+    /// <exception cref="ConstructionException">A dart is missing, or more than 6 mm would have to be eased.</exception>
+    [Pure]
+    public static Block Princess(this Block block, PrincessFrom from = PrincessFrom.Shoulder)
+        => Guard.NotNull(block, nameof(block)).With(BuiltInDesigns.Princess.AsUsual()
+            .With(PrincessDesign.From, (PrincessFrom)Guard.Choice((int)from, 2, nameof(from)) == PrincessFrom.Shoulder ? PrincessDesign.Shoulder : PrincessDesign.Armhole));
+
     private static DesignChoice Turned(string dart, BustDartPlace to, Ratio? share, Ratio? along, Length? standsOff) => BuiltInDesigns.DartTurned.AsUsual()
         .With(BustDartDesign.From, dart)
         .With(BustDartDesign.To, BustDartDesign.Word(to))

@@ -78,6 +78,9 @@ public static class BuiltInDesigns
     /// <summary>The shoulder dart of a bodice back eased in.</summary>
     public static BlockDesign ShoulderDartEased { get; } = new ShoulderEaseDesign();
 
+    /// <summary>Darts of a bodice made into seams from shoulder or armhole to the waist.</summary>
+    public static BlockDesign Princess { get; } = new PrincessDesign();
+
     /// <summary>All of them, in the order of the guides: skirts first, then bodices.</summary>
-    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, Godets, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist, SeamPockets, SlantedPockets, Zip, Lined, DartTurned, DartSplit, ShoulderDartTurned, ShoulderDartEased];
+    public static IReadOnlyList<BlockDesign> All { get; } = [ALine, Flared, Pencil, Gores, UnequalGores, Godets, HipYoke, KnifePleats, BoxPleats, InvertedPleats, Tiers, Circle, Wrap, LoweredWaist, ContourBand, FacedWaist, SeamPockets, SlantedPockets, Zip, Lined, DartTurned, DartSplit, ShoulderDartTurned, ShoulderDartEased, Princess];
 }

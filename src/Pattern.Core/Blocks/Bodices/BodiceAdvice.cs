@@ -33,8 +33,23 @@ internal static class BodiceAdvice
     /// <summary>With what is measured straight across and down taken from the panels as they were before their darts were turned.</summary>
     internal static void Give(CheckList list, BodiceDraft hand, CheckList drafted)
     {
+        GiveOnArmhole(list, hand, BodiceChecks.ArmholeMm(list), drafted);
+        GiveOnDarts(list, [list.FindPanel(PanelName.Back), list.FindPanel(PanelName.Front)]);
+        GiveOnFit(list, hand, drafted);
+    }
+
+    /// <summary>For panels that have been cut apart: what is measured straight across, down and around is taken from those before.</summary>
+    internal static void Give(CheckList drafted, CheckList list, BodiceDraft hand)
+    {
+        GiveOnArmhole(list, hand, BodiceChecks.ArmholeMm(drafted), drafted);
+        GiveOnDarts(list, [.. list.Panels]);
+        GiveOnFit(list, hand, drafted);
+    }
+
+    private static void GiveOnArmhole(CheckList list, BodiceDraft hand, double armholeMm, CheckList drafted)
+    {
         Length bust = hand.Body.Bust.Value;
-        Length armhole = Mm(BodiceChecks.ArmholeMm(list));
+        Length armhole = Mm(armholeMm);
         if (armhole < bust * LeastArmholeShare)
         {
             list.Advise(SmallArmhole, "armhole", "block", armhole, FindingRelation.AtLeast, bust * LeastArmholeShare);
@@ -55,8 +70,11 @@ internal static class BodiceAdvice
         {
             list.Advise(LongFront, "balance", "block", Mm(balanceMm), FindingRelation.AtMost, Mm(MostBalanceMm));
         }
+    }
 
-        foreach (Panel panel in new[] { list.FindPanel(PanelName.Back), list.FindPanel(PanelName.Front) })
+    private static void GiveOnDarts(CheckList list, Panel[] panels)
+    {
+        foreach (Panel panel in panels)
         {
             foreach (PanelEdge edge in panel.Edges)
             {
@@ -70,7 +88,10 @@ internal static class BodiceAdvice
                 }
             }
         }
+    }
 
+    private static void GiveOnFit(CheckList list, BodiceDraft hand, CheckList drafted)
+    {
         AdviseOnWidth(list, drafted, "half across the back at its narrowest", PanelName.Back, hand.Body.AcrossBack);
         AdviseOnWidth(list, drafted, "half across the front at its narrowest", PanelName.Front, hand.Body.AcrossFront);
         if (hand.FrontShaping.SideIn.ValueMm < -RoundingMm)

@@ -44,12 +44,21 @@ public static class BodicePattern
     /// <summary>Front, back and their facings, of any block with both panels of a bodice.</summary>
     internal static List<PatternPiece> PiecesOf(Block block, BodicePatternOptions options)
     {
-        // A dart at the centre front makes a seam of it.
-        Panel frontPanel = block.FindPanel(PanelName.Front);
-        bool isFolded = frontPanel.FindEdge(EdgeName.Centre).Darts.Count == 0;
-        PatternPiece front = isFolded ? Piece(frontPanel, options).CutOnFold(EdgeName.Centre) : Piece(frontPanel, options);
-        PatternPiece back = Piece(block.FindPanel(PanelName.Back), options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
-        var pieces = new List<PatternPiece> { Labelled(front).Cut(isFolded ? 1 : 2, ClothName.Main), Labelled(back).Cut(2, ClothName.Main) };
+        var cut = new List<PatternPiece>();
+        var pieces = new List<PatternPiece>();
+        foreach (Panel panel in PanelsOf(block))
+        {
+            PatternPiece piece = Piece(panel, options);
+            bool isFront = panel.Name.Text.EndsWith(PanelName.Front.Text, System.StringComparison.Ordinal);
+            bool hasCentre = panel.TryFindEdge(EdgeName.Centre, out PanelEdge? centre);
+
+            // A dart at the centre front makes a seam of it.
+            bool isFolded = hasCentre && isFront && centre!.Darts.Count == 0;
+            piece = isFolded ? piece.CutOnFold(EdgeName.Centre) : hasCentre && !isFront ? piece.WithAllowance(EdgeName.Centre, options.ZipAllowance) : piece;
+            cut.Add(piece);
+            pieces.Add(Labelled(piece).Cut(isFolded ? 1 : 2, ClothName.Main));
+        }
+
         Face(EdgeName.Neckline);
         if (options.Armhole == ArmholeFinish.Faced)
         {
@@ -61,29 +70,51 @@ public static class BodicePattern
         // A facing has room for its own name and cut alone.
         PatternPiece Labelled(PatternPiece piece) => options.Label is { } label ? piece.WithLabel(label) : piece;
 
-        // A facing has no darts: it is cut from the panel as it was before a dart was turned to that edge.
-        PatternPiece FacedLike(PatternPiece piece, EdgeName edge)
-        {
-            Panel panel = block.FindPanel(piece.Panel.Name);
-            TurnedPanel? turned = block.Record.Turned.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, panel.EdgesRaw));
-            return turned is null || panel.FindEdge(edge).Darts.Count == 0 ? piece
-                : panel.Name == PanelName.Front ? Piece(turned.Drafted, options).CutOnFold(EdgeName.Centre)
-                : Piece(turned.Drafted, options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
-        }
+        // A facing has no darts and no seam that the panel was cut apart by: it is cut from the panel as it was before.
+        Panel? DraftedOf(PatternPiece piece)
+            => block.Record.Turned.Find(one => ReferenceEquals(one.Sewn.EdgesRaw, block.FindPanel(piece.Panel.Name).EdgesRaw))?.Drafted;
 
         void Face(EdgeName edge)
         {
-            foreach (PatternPiece piece in new[] { front, back })
+            PatternPiece[] along = [.. cut.Where(piece => piece.Panel.TryFindEdge(edge, out _))];
+            var drafted = new List<Panel>();
+            foreach (PatternPiece piece in along)
             {
-                PatternPiece facing = FacedLike(piece, edge).FacingOf(edge, options.FacingDepth);
+                Panel? whole = DraftedOf(piece);
+                bool isCutApart = whole is not null && along.Count(other => ReferenceEquals(DraftedOf(other), whole)) > 1;
+                bool isAsDrafted = whole is null || (!isCutApart && block.FindPanel(piece.Panel.Name).FindEdge(edge).Darts.Count == 0);
+                if (isCutApart && drafted.Contains(whole!))
+                {
+                    continue;
+                }
+
+                PatternPiece source = isAsDrafted ? piece
+                    : whole!.Name == PanelName.Front ? Piece(whole, options).CutOnFold(EdgeName.Centre)
+                    : Piece(whole, options).WithAllowance(EdgeName.Centre, options.ZipAllowance);
+                PatternPiece facing = source.FacingOf(edge, options.FacingDepth);
                 int count = facing.FoldLine is null ? 2 : 1;
                 pieces.Add(facing.Cut(count, ClothName.Main).Cut(count, ClothName.Interfacing));
+                if (isCutApart)
+                {
+                    drafted.Add(whole!);
+                }
             }
         }
     }
 
-    private static PatternPiece Piece(Panel panel, BodicePatternOptions options) => PatternPiece.From(panel)
-        .WithAllowance(options.SeamAllowance)
-        .WithAllowance(EdgeName.Neckline, options.CurveAllowance)
-        .WithAllowance(EdgeName.Armhole, options.CurveAllowance);
+    // Front and back; or the panels that they were cut apart into.
+    private static Panel[] PanelsOf(Block block) => block.Panels.Any(panel => panel.Name == PanelName.Front)
+        ? [block.FindPanel(PanelName.Front), block.FindPanel(PanelName.Back)]
+        : [.. block.Panels.Reverse()];
+
+    private static PatternPiece Piece(Panel panel, BodicePatternOptions options)
+    {
+        PatternPiece piece = PatternPiece.From(panel).WithAllowance(options.SeamAllowance);
+        foreach (EdgeName edge in new[] { EdgeName.Neckline, EdgeName.Armhole })
+        {
+            piece = panel.TryFindEdge(edge, out _) ? piece.WithAllowance(edge, options.CurveAllowance) : piece;
+        }
+
+        return piece;
+    }
 }

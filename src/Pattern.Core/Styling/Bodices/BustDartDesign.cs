@@ -98,7 +98,7 @@ internal sealed class BustDartDesign() : BlockDesign("dart turned", "1", From, T
         }
     }
 
-    private static Panel Turn(DesignDraft work, Panel full, DartName dart, EdgePlace to, Ratio share, EdgeName? keep)
+    internal static Panel Turn(DesignDraft work, Panel full, DartName dart, EdgePlace to, Ratio share, EdgeName? keep)
     {
         try
         {

@@ -43,6 +43,13 @@ internal sealed class FrontTurn(DesignDraft work, BodiceStock stock)
         return front;
     }
 
+    /// <summary>The front with its lines smooth when its darts are closed up to the bust point, as for a seam through it.</summary>
+    internal Panel TruedAtFullLength(Panel full)
+    {
+        RefuseWideOrCrowded(full, full);
+        return Trued(full, full, _ => 0);
+    }
+
     // From the front as it was turned: each dart to the point that it is sewn to.
     private Panel Pointed(Panel full, Func<EdgeName, double> standsOffMm)
     {

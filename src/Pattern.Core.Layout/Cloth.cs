@@ -121,4 +121,8 @@ public sealed class Cloth
     /// <exception cref="ArgumentOutOfRangeException">The gap is outside its range.</exception>
     [Pure]
     public Cloth WithGap(Length gap) => new(WidthMm, SelvedgeMm, Guard.Millimetres(gap, 0, MostGapMm, nameof(gap)), GrainRad, IsFolded, _turns);
+
+    /// <summary>How it lies and how wide it is.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{(IsFolded ? "folded" : "open")} cloth, {UsableWidthMm:0.#} mm usable");
 }

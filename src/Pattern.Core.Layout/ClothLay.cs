@@ -85,4 +85,8 @@ public sealed class ClothLay
     private static string Number(double value) => (Math.Round(value, 9) + 0.0).ToString("0.#########", CultureInfo.InvariantCulture);
 
     private static string Cell(string text) => text.IndexOfAny([',', '"']) < 0 ? text : "\"" + text.Replace("\"", "\"\"") + "\"";
+
+    /// <summary>How much cloth it takes, and how much of that the pieces cover.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{Pieces.Count} pieces on {LengthMm:0.#} mm of {Cloth}, {Efficiency.Percent:0.#} % covered");
 }

@@ -47,4 +47,8 @@ public sealed class LaidPiece
 
     /// <summary>The line to cut along, where it lies.</summary>
     public CurvePath CutLine { get; }
+
+    /// <summary>The name, and where its origin lies.</summary>
+    public override string ToString()
+        => Name + " at " + Place.Apply(Point2D.Origin);
 }

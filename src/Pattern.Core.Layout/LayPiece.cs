@@ -124,4 +124,8 @@ public sealed class LayPiece
             Fold = piece.FoldLine,
             Grainline = piece.Grainline,
         };
+
+    /// <summary>The name, and how often it is laid.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{Name}, {Count} and {MirroredCount} mirrored");
 }

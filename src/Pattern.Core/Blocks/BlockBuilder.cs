@@ -76,4 +76,8 @@ public sealed class BlockBuilder
 
     internal BlockBuilder With(MethodSetting setting, SettingValue value)
         => new(Method, Body, ListedValues.With(Method.Settings, Values, Method.SettingsRaw.IndexOf(setting), value), _designs);
+
+    /// <summary>Method, designs and body.</summary>
+    public override string ToString()
+        => Method + string.Concat(_designs.Select(design => ", " + design.Design.Name)) + " for " + Body;
 }

@@ -124,4 +124,8 @@ public sealed class BlockDraft : BlockWork
 
     /// <summary>What the draft aimed at so far, whether or not it can be ended.</summary>
     internal List<BlockAim> AimsSoFar => Open.Aims;
+
+    /// <summary>What is drafted, and how far it is.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"draft of {_method}: {Sheet}");
 }

@@ -36,4 +36,8 @@ public sealed class BlockLines
 
         throw new ConstructionException(DiagnosticCode.LandmarkNotDrawn, name) { Landmark = name.Text };
     }
+
+    /// <summary>How many there are.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Landmarks.Count} landmarks, {Lines.Count} lines");
 }

@@ -227,4 +227,8 @@ public sealed class DesignDraft : BlockWork
                     : landmark)],
             }))];
     }
+
+    /// <summary>What is changed, and how far it is.</summary>
+    public override string ToString()
+        => "design of " + Source.Title + ": " + Sheet;
 }

@@ -70,4 +70,8 @@ public sealed class MethodCatalogue
     public DraftingMethod Find(string name) => TryFind(name, out DraftingMethod? method)
         ? method!
         : throw new ConstructionException(DiagnosticCode.MethodUnknown, name, _methods.Length == 0 ? "none" : string.Join(", ", _methods.Select(one => one.Name)));
+
+    /// <summary>The methods and designs, by name.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{_methods.Length} methods, {_designs.Length} designs");
 }

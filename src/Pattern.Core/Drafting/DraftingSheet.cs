@@ -326,4 +326,8 @@ public sealed partial class DraftingSheet
         Measured = measuredMm is { } measured ? UnitsNet.Length.FromMillimeters(measured) : null,
         Allowed = allowedMm is { } allowed ? UnitsNet.Length.FromMillimeters(allowed) : null,
     };
+
+    /// <summary>How much has been drawn.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"sheet with {_landmarks.Count} landmarks, {_lines.Count} lines");
 }

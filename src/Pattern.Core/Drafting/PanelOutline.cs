@@ -99,6 +99,10 @@ public sealed class PanelOutline
     /// <param name="to">The other end.</param>
     [Pure]
     public PanelOutline WithGrainline(Landmark from, Landmark to) => new(Name, From, Edges, Darts, Notches, Landmarks, [from, to]);
+
+    /// <summary>The panel and its edges so far.</summary>
+    public override string ToString()
+        => "outline of " + Name + " from " + From.Name;
 }
 
 /// <summary>An edge to trace: along lines, or straight to a landmark.</summary>

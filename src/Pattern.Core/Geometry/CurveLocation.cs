@@ -24,4 +24,8 @@ public readonly struct CurveLocation
     public Length Distance => Length.FromMillimeters(_distanceMm);
 
     internal double DistanceMm => _distanceMm;
+
+    /// <summary>Point and parameter.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Point} at {Parameter:0.######}, {_distanceMm:0.######} mm away");
 }

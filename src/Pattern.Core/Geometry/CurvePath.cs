@@ -297,4 +297,8 @@ public sealed partial class CurvePath
             throw new InvalidOperationException(MessageRegistry.Format(DiagnosticCode.PathClosed));
         }
     }
+
+    /// <summary>How long it is, and of how many segments.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{(IsClosed ? "closed" : "open")} path of {_segments.Length} segments, {LengthMm:0.######} mm, from {Start} to {End}");
 }

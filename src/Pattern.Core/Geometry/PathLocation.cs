@@ -29,4 +29,8 @@ public readonly struct PathLocation
     public Length Distance => Length.FromMillimeters(_distanceMm);
 
     internal double DistanceMm => _distanceMm;
+
+    /// <summary>Segment, parameter and point.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Point} on segment {SegmentIndex} at {Parameter:0.######}, {_distanceMm:0.######} mm away");
 }

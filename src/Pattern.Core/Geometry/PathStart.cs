@@ -49,4 +49,8 @@ public readonly struct PathStart
     [Pure]
     public CurvePath ArcThrough(Point2D through, Point2D end)
         => CurvePath.Trusted(PathSegment.FromArc(CircularArc.Through(Point, through, end)));
+
+    /// <summary>Where the path begins.</summary>
+    public override string ToString()
+        => "path from " + Point;
 }

@@ -184,4 +184,8 @@ public readonly struct Transform2D : IEquatable<Transform2D>
     /// <param name="left">One move.</param>
     /// <param name="right">Another move.</param>
     public static bool operator !=(Transform2D left, Transform2D right) => !left.Equals(right);
+
+    /// <summary>Where x and y go, in millimetres.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"x' = {A:0.######}x + {C:0.######}y + {Tx:0.######} mm, y' = {B:0.######}x + {D:0.######}y + {Ty:0.######} mm");
 }

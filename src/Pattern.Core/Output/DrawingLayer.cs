@@ -26,4 +26,8 @@ public sealed class DrawingLayer
     /// <exception cref="ArgumentException">A mark is null.</exception>
     public static DrawingLayer Of(LayerName name, IEnumerable<DrawingMark> marks)
         => new(name, Guard.NotNull(marks, nameof(marks)).Select(mark => Guard.NotNull(mark, nameof(marks))).ToArray());
+
+    /// <summary>Name and number of marks.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{Name}, {Marks.Count} marks");
 }

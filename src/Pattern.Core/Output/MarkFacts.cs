@@ -65,4 +65,8 @@ public sealed class MarkFacts
     /// <exception cref="System.ArgumentException">The word is no name of an edge.</exception>
     public static MarkFacts OfDartCap(PanelName panel, DartName dart, string pressed)
         => new(panel, MarkPart.DartCap, dart.Edge, dart.Number, Guard.Identifier(pressed, nameof(pressed)));
+
+    /// <summary>Panel and part.</summary>
+    public override string ToString()
+        => Panel + ", " + Part;
 }

@@ -89,4 +89,8 @@ public sealed class PathMark : DrawingMark
             .LineTo(foot + heading.TurnedRight.TimesMm(halfWidthMm))
             .Closed();
     }
+
+    /// <summary>Role and path.</summary>
+    public override string ToString()
+        => Role + ": " + Path;
 }

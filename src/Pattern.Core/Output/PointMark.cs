@@ -35,4 +35,8 @@ public sealed class PointMark : DrawingMark
     /// <param name="ink">The colour.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">The diameter is outside its range.</exception>
     public static PointMark Of(Point2D position, Length diameter, Ink ink) => new(position, Guard.Millimetres(diameter, 0.1, 20, nameof(diameter)), ink);
+
+    /// <summary>Where it is.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"point at {Position}, {DiameterMm:0.##} mm across");
 }

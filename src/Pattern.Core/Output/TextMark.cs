@@ -84,4 +84,8 @@ public sealed class TextMark : DrawingMark
     /// <summary>The width of a line of text.</summary>
     internal static double WidthOfMm(string text, double sizeMm, TextWeight weight)
         => weight == TextWeight.Bold ? TypeWidths.BoldMm(text, sizeMm) : TypeWidths.RegularMm(text, sizeMm);
+
+    /// <summary>The text and where it stands.</summary>
+    public override string ToString()
+        => "\"" + Text + "\" at " + Anchor;
 }

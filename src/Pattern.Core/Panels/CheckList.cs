@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using UnitsNet;
@@ -177,4 +178,8 @@ public sealed class CheckList
 
     private void Add(string check, string place, FindingKind kind, FindingRelation relation, double measured, double target, double tolerance)
         => Keep(new Finding(Guard.Name(check, nameof(check)), Guard.Name(place, nameof(place)), kind, relation, measured, target, tolerance));
+
+    /// <summary>What is measured.</summary>
+    public override string ToString()
+        => "checks of " + string.Join(", ", _panels.Select(panel => panel.Name.Text));
 }

@@ -110,4 +110,8 @@ public sealed class Dart
     internal Transform2D Opening() => Turn(SignedAngleRad);
 
     internal Transform2D Turn(double angleRad) => Transform2D.RotationRaw(Apex, Direction.FromRadians(angleRad));
+
+    /// <summary>Name, intake and length.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{Name}, {IntakeMm:0.##} mm wide, {LengthMm:0.##} mm long");
 }

@@ -41,4 +41,8 @@ public sealed class InsideDart
     }
 
     internal Point2D[] Corners() => [FirstApex, Left, SecondApex, Right];
+
+    /// <summary>Intake and length.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"dart inside the panel, {Intake.Millimeters:0.##} mm wide, {Length.Millimeters:0.##} mm long");
 }

@@ -40,4 +40,8 @@ public readonly struct Notch
 
     /// <summary>The same mark after the edge grew at a place: what lay beyond is further from the start now.</summary>
     internal Notch AfterLettingOut(double atMm, double longerMm) => new(Edge, Position, FromStartMm <= atMm ? FromStartMm : FromStartMm + longerMm, Count);
+
+    /// <summary>Where on which edge.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Count} notch(es) on {Edge}, {FromStartMm:0.##} mm from its start");
 }

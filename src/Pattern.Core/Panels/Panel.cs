@@ -190,4 +190,8 @@ public sealed partial class Panel
         from.CopyTo(to, next);
         next += from.Length;
     }
+
+    /// <summary>Name and edges.</summary>
+    public override string ToString()
+        => Name + ": " + string.Join(", ", _edges.Select(edge => edge.Name.Text));
 }

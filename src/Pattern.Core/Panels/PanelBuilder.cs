@@ -134,4 +134,8 @@ public sealed class PanelBuilder
             throw new ConstructionException(DiagnosticCode.LineWithoutLength, panel, line, Length.Zero) { Step = "making a panel", Landmark = line };
         }
     }
+
+    /// <summary>The panel and its edges so far.</summary>
+    public override string ToString()
+        => _name + ": " + string.Join(", ", _edges.Select(edge => edge.Name.Text));
 }

@@ -155,4 +155,8 @@ public sealed class PanelEdge
 
         return joined;
     }
+
+    /// <summary>Name, sewn length and darts.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Name}, {SewnLengthMm():0.##} mm sewn, {_darts.Length} darts");
 }

@@ -14,4 +14,8 @@ public sealed class PanelPair
 
     /// <summary>The part beyond the cut: the one that holds the end of that edge.</summary>
     public Panel Beyond { get; }
+
+    /// <summary>Both names.</summary>
+    public override string ToString()
+        => Before.Name + " and " + Beyond.Name;
 }

@@ -37,4 +37,8 @@ public sealed class ClothEstimate
 
     /// <summary>The rows, from one end of the cloth to the other.</summary>
     public IReadOnlyList<ClothRow> Rows => _rows;
+
+    /// <summary>How much cloth, at most.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Cloth}: at most {UpperBound.Millimeters:0.#} mm of {UsableWidth.Millimeters:0.#} mm usable");
 }

@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Pattern.Core.Panels;
 using UnitsNet;
 
@@ -24,4 +25,8 @@ public sealed class ClothRow
 
     /// <summary>How much of its width.</summary>
     public Length Width { get; }
+
+    /// <summary>The pieces side by side.</summary>
+    public override string ToString()
+        => string.Join(", ", _pieces.Select(piece => piece.Text)) + System.FormattableString.Invariant($": {Length.Millimeters:0.#} mm of {Width.Millimeters:0.#} mm wide");
 }

@@ -22,4 +22,8 @@ public sealed class InternalLine
     public CurvePath Path { get; }
 
     internal InternalLine Transformed(in Transform2D transform) => new(Name, Kind, Path.Transformed(transform));
+
+    /// <summary>Name and kind.</summary>
+    public override string ToString()
+        => Name + " (" + Kind + ")";
 }

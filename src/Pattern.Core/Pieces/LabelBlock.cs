@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 using Pattern.Core.Geometry;
 
 namespace Pattern.Core.Pieces;
@@ -27,4 +28,8 @@ public sealed class LabelBlock
 
     /// <summary>The room that it takes: never too little, whichever usual sans serif type it is set in.</summary>
     public BoundingBox Bounds { get; }
+
+    /// <summary>Its lines, one after another.</summary>
+    public override string ToString()
+        => string.Join(" / ", _lines.Select(line => line.Text));
 }

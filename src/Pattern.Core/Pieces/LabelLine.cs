@@ -23,4 +23,8 @@ public sealed class LabelLine
     public Length TypeSize => Length.FromMillimeters(SizeMm);
 
     internal double SizeMm { get; }
+
+    /// <summary>The text.</summary>
+    public override string ToString()
+        => Text;
 }

@@ -97,4 +97,8 @@ public sealed partial class PatternPiece
     }
 
     private LabelBlock? PlaceLabel() => _settings.Label is { } label ? LabelSearch.Place(this, label) : null;
+
+    /// <summary>The name, and how often it is cut.</summary>
+    public override string ToString()
+        => "piece " + Name + (Cuts.Count == 0 ? string.Empty : ": " + string.Join(", ", Cuts));
 }

@@ -42,4 +42,8 @@ public sealed class PieceDart
 
     /// <summary>The sign for the way that the dart is pressed: a short line across the intake, its end the tip of the arrow. Null for a double-pointed dart.</summary>
     public LineSegment? PressArrow { get; }
+
+    /// <summary>Which dart it is.</summary>
+    public override string ToString()
+        => Name is { } name ? name.ToString() : "dart inside the piece";
 }

@@ -41,4 +41,8 @@ public sealed class PieceEdge
     public CurvePath? CornerLine { get; }
 
     internal double AllowanceMm { get; }
+
+    /// <summary>Name and allowance.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Name}, {(IsOnFold ? "on the fold" : System.FormattableString.Invariant($"allowance {AllowanceMm:0.##} mm"))}");
 }

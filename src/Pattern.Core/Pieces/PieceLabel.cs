@@ -112,4 +112,8 @@ public sealed class PieceLabel
             yield return date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         }
     }
+
+    /// <summary>Garment, wearer and size.</summary>
+    public override string ToString()
+        => Garment + (Wearer is null ? string.Empty : " for " + Wearer) + (Size is null ? string.Empty : ", size " + Size);
 }

@@ -35,4 +35,8 @@ public sealed class PieceNotch
     public IReadOnlyList<LineSegment> Cuts => _cuts;
 
     internal double FromStartMm { get; }
+
+    /// <summary>What it is, and where on which edge.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Kind} notch on {Edge}, {FromStartMm:0.##} mm from its start");
 }

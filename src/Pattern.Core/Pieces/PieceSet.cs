@@ -94,4 +94,8 @@ public sealed class PieceSet
     [Pure]
     public ClothEstimate EstimateCloth(ClothName cloth, Length usableWidth)
         => ClothRows.Lay(_pieces, cloth, Guard.Millimetres(usableWidth, LeastClothMm, MostClothMm, nameof(usableWidth)));
+
+    /// <summary>The names of the pieces.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{_pieces.Length} pieces: {string.Join(", ", _pieces.Select(piece => piece.Name.Text))}");
 }

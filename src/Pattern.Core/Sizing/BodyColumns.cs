@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Diagnostics.Contracts;
 using System.IO;
+using System.Linq;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using UnitsNet.Units;
@@ -136,4 +137,8 @@ public sealed class BodyColumns
     }
 
     private static FormatException Wrong(DiagnosticCode code, params object[] facts) => new(MessageRegistry.Format(code, facts));
+
+    /// <summary>What the columns say.</summary>
+    public override string ToString()
+        => "columns of bodies: " + string.Join(", ", _columns.Select(one => one.Measurement.ToString()));
 }

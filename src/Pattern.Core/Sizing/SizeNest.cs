@@ -136,4 +136,7 @@ public sealed class SizeNest
 
         return count;
     }
+
+    /// <summary>The size run, and where it is stacked.</summary>
+    public override string ToString() => Run + ", stacked on " + Place;
 }

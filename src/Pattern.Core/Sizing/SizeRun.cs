@@ -86,4 +86,7 @@ public sealed class SizeRun
             throw new ConstructionException(DiagnosticCode.SizeRefused, size.Name, table.Name, MessageRegistry.Whole(refusal.Message)) { Step = "drafting size " + size.Name };
         }
     }
+
+    /// <summary>How many sizes there are.</summary>
+    public override string ToString() => FormattableString.Invariant($"size run of {_sizes.Length} sizes");
 }

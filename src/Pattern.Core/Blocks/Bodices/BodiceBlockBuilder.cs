@@ -60,4 +60,8 @@ public sealed class BodiceBlockBuilder
     /// <exception cref="ConstructionException">Bust or waist girth is missing, or this body cannot be drafted with these settings.</exception>
     [Pure]
     public BodiceBlock Draft() => (BodiceBlock)_builder.Draft();
+
+    /// <summary>What is drafted for whom.</summary>
+    public override string ToString()
+        => _builder.ToString();
 }

@@ -48,4 +48,8 @@ public sealed class GownBlockBuilder
     /// <exception cref="Diagnostics.ConstructionException">Bust or waist girth is missing, or this body cannot be drafted with these settings.</exception>
     [Pure]
     public GownBlock Draft() => (GownBlock)_builder.Draft();
+
+    /// <summary>What is drafted for whom.</summary>
+    public override string ToString()
+        => _builder.ToString();
 }

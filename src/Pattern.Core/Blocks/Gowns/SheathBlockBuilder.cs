@@ -48,4 +48,8 @@ public sealed class SheathBlockBuilder
     /// <exception cref="Diagnostics.ConstructionException">Bust or waist girth is missing, or this body cannot be drafted with these settings.</exception>
     [Pure]
     public SheathBlock Draft() => (SheathBlock)_builder.Draft();
+
+    /// <summary>What is drafted for whom.</summary>
+    public override string ToString()
+        => _builder.ToString();
 }

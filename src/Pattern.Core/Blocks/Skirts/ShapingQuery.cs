@@ -74,4 +74,8 @@ public sealed class ShapingQuery
     [Pure]
     public ShapingQuery WithWaistEase(Length ease)
         => new(WaistGirth, HipGirth, WorkedLength.GivenMm("waist ease", Guard.Millimetres(ease, -MostEaseMm, MostEaseMm, nameof(ease))), HipEase, Unit);
+
+    /// <summary>Hip less waist.</summary>
+    public override string ToString()
+        => "shaping for " + Difference;
 }

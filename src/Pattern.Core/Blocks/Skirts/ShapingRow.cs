@@ -84,4 +84,8 @@ public sealed class ShapingRow
         double mixed = from * (1.0 - t) + to * t;
         return Math.Min(Math.Max(mixed, Math.Min(from, to)), Math.Max(from, to));
     }
+
+    /// <summary>The figures in millimetres.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"difference {DifferenceMm:0.##} mm: back wider {BackWiderMm:0.##}, front dart {FrontDartMm:0.##}, back dart {BackDartMm:0.##}, front drop {FrontDropMm:0.##}");
 }

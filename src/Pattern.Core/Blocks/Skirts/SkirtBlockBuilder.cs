@@ -125,4 +125,8 @@ public sealed class SkirtBlockBuilder
         double millimetres = Guard.Millimetres(value, (least * 25.4) - RoundingMm, (most * 25.4) + RoundingMm, parameter);
         return Math.Min(Math.Max(millimetres, least * 25.4), most * 25.4);
     }
+
+    /// <summary>What is drafted for whom.</summary>
+    public override string ToString()
+        => "skirt block for " + _body;
 }

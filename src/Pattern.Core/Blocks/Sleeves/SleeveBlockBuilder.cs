@@ -105,4 +105,8 @@ public sealed class SleeveBlockBuilder
     });
 
     private SleeveBlockBuilder With(SleeveOptions options) => new(_body, options);
+
+    /// <summary>What is drafted for whom.</summary>
+    public override string ToString()
+        => "sleeve block for " + _body;
 }

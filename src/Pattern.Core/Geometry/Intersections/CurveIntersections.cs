@@ -156,4 +156,8 @@ public unsafe struct CurveIntersections
         _angleRad[to] = _angleRad[from];
         _touching = (_touching & (1 << from)) != 0 ? _touching | (1 << to) : _touching & ~(1 << to);
     }
+
+    /// <summary>How many points and stretches.</summary>
+    public readonly override string ToString()
+        => FormattableString.Invariant($"{Count} intersections, {OverlapCount} overlaps");
 }

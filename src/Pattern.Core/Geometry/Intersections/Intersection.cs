@@ -34,4 +34,8 @@ public readonly struct Intersection
     internal double AngleRad => _angleRad;
 
     internal Intersection Swapped() => new(SecondParameter, FirstParameter, Point, _angleRad, IsTouching);
+
+    /// <summary>Where it is on both curves.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Point} at {FirstParameter:0.######} and {SecondParameter:0.######}");
 }

@@ -26,4 +26,8 @@ public readonly struct Overlap
     internal Overlap Swapped() => SecondFrom <= SecondTo
         ? new Overlap(SecondFrom, SecondTo, FirstFrom, FirstTo)
         : new Overlap(SecondTo, SecondFrom, FirstTo, FirstFrom);
+
+    /// <summary>The stretch on both curves.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{FirstFrom:0.######} to {FirstTo:0.######} on {SecondFrom:0.######} to {SecondTo:0.######}");
 }

@@ -38,4 +38,8 @@ public readonly struct PathIntersection
     internal double FirstPosition => FirstSegment + FirstParameter;
 
     internal double SecondPosition => SecondSegment + SecondParameter;
+
+    /// <summary>Where it is, on which segments.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Point} on segment {FirstSegment} at {FirstParameter:0.######} and segment {SecondSegment} at {SecondParameter:0.######}");
 }

@@ -27,4 +27,8 @@ public sealed class PathIntersections
         int first = a.FirstPosition.CompareTo(b.FirstPosition);
         return first != 0 ? first : a.SecondPosition.CompareTo(b.SecondPosition);
     }
+
+    /// <summary>How many points and stretches.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Points.Count} intersections, {Overlaps.Count} overlaps");
 }

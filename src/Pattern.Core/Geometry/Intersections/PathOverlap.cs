@@ -18,4 +18,8 @@ public readonly struct PathOverlap
 
     /// <summary>From where to where on the two segments.</summary>
     public Overlap Stretch { get; }
+
+    /// <summary>The segments and the stretch that they share.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"segments {FirstSegment} and {SecondSegment}: {Stretch}");
 }

@@ -21,4 +21,8 @@ public sealed class PathOffset
 
     /// <summary>How far the curves were found to be from the true parallel curve, at the most, at eleven points on each; at most the tolerance.</summary>
     internal Length AchievedError => Length.FromMillimeters(_achievedErrorMm);
+
+    /// <summary>How many paths it came to.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"offset of {Paths.Count} paths");
 }

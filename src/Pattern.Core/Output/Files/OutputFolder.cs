@@ -86,4 +86,8 @@ public sealed class OutputFolder
         WholeFiles.Write(files);
         return Array.AsReadOnly(Array.ConvertAll(files, file => file.Key));
     }
+
+    /// <summary>The folder and its files.</summary>
+    public override string ToString()
+        => Path + ": " + string.Join(", ", FileNames);
 }

@@ -79,4 +79,8 @@ public sealed partial class PatternDocument
 
         return pieces;
     }
+
+    /// <summary>The block and its pieces.</summary>
+    public override string ToString()
+        => Block + " " + Pieces;
 }

@@ -48,4 +48,8 @@ public sealed class MarkdownPage
     /// <exception cref="System.ArgumentException">The folder or the name is unusable.</exception>
     /// <exception cref="IOException">A file cannot be written.</exception>
     public void Save(string folder, string fileName) => AddTo(OutputFolder.At(folder), fileName).Save();
+
+    /// <summary>How long the page is.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"Markdown page of {Text.Length} characters with {_pictures.Length} pictures");
 }

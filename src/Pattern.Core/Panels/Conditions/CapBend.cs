@@ -53,4 +53,8 @@ public sealed class CapBend
             ? share
             : throw new ArgumentOutOfRangeException(parameter, MessageRegistry.Format(DiagnosticCode.QuantityOutOfRange, parameter, value, Ratio.FromPercent(10), Ratio.FromPercent(90)));
     }
+
+    /// <summary>The three figures.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"crown {100 * CrownShare:0.##} %, underarm {100 * UnderarmShare:0.##} %, rise {Rise.Degrees:0.##} degrees");
 }

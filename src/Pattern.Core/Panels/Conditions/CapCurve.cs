@@ -178,4 +178,8 @@ public sealed class CapCurve
         new Point2D(halfMm, heightMm),
         Direction.Right,
         bend.CrownShare * halfMm);
+
+    /// <summary>The two lengths.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"cap curve, front {_frontMm:0.##} mm, back {_backMm:0.##} mm");
 }

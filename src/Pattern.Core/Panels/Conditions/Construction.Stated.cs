@@ -164,4 +164,7 @@ public sealed class Construction<TGiven, TDrawn>
     internal Construction<TGiven, TDrawn> BeginningWithSlopes(Action<TGiven, double[]> slopes) => new(Name, _draw, _unknowns, _measures, slopes);
 
     private static double Turn(Angle angle, string parameter) => Guard.Finite(angle.Radians, parameter) * LeastChange.MmPerRad;
+
+    /// <summary>What it is called.</summary>
+    public override string ToString() => Name;
 }

@@ -25,4 +25,8 @@ public readonly struct ConstructionUnknowns
     internal double Mm(int number) => _values![Guard.InRange(number, 1, Count, nameof(number)) - 1];
 
     internal double Rad(int number) => Mm(number) / LeastChange.MmPerRad;
+
+    /// <summary>How many there are.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Count} unknowns");
 }

@@ -31,6 +31,10 @@ public sealed class DrawnCap
     /// <summary>The whole line, from the back underarm point over the crown to the front one.</summary>
     [Pure]
     public CurvePath ToPath() => CurvePath.FromSegments([PathSegment.FromCubic(Back), PathSegment.FromCubic(Front)]);
+
+    /// <summary>Height and width.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"cap {Crown.YMm:0.##} mm high, {Front.X3:0.##} mm wide");
 }
 
 /// <summary>Both halves while they are tried.</summary>

@@ -64,4 +64,8 @@ public sealed class TruingOutcome
     [Pure]
     public Panel Find(PanelName name) => _panels.FirstOrDefault(p => p.Name == name)
         ?? throw new ConstructionException(DiagnosticCode.PanelMissing, name, string.Join(", ", _panels.Select(p => p.Name.Text))) { Landmark = name.Text };
+
+    /// <summary>Whether all conditions are met, and in how many steps.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{(IsMet ? "met" : "not met")} in {Steps} steps: {_conditions.Length} conditions, {_moves.Length} moves");
 }

@@ -161,4 +161,8 @@ public sealed class TruingPlan
             ? new TruingOutcome(panels, [.. _movables.Select(TruingMove.None)], [.. room.True(panels, panels, [], _conditions).Conditions], [], isLeast: true, steps: 0)
             : null;
     }
+
+    /// <summary>How much may move, and how much must hold.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{_movables.Length} movables, {_conditions.Length} conditions");
 }

@@ -25,4 +25,8 @@ public readonly struct UprightDart
 
     /// <summary>From the middle of the intake to the apex.</summary>
     public Length DartLength { get; }
+
+    /// <summary>Place, intake and length.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"dart at {Middle.Millimeters:0.##} mm, {Intake.Millimeters:0.##} mm wide, {DartLength.Millimeters:0.##} mm long");
 }

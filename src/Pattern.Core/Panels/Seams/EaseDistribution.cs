@@ -100,4 +100,8 @@ public sealed class EaseDistribution
     private const double LeastMm = 1e-6;
 
     private const double MostMm = 1e6;
+
+    /// <summary>The ease, and where it lies.</summary>
+    public override string ToString()
+        => FormattableString.Invariant($"{EaseMm:0.##} mm of ease from {_fromMm:0.##} to {_toMm:0.##} mm");
 }

@@ -29,4 +29,8 @@ public sealed class NotchPair
     internal double OnFirstMm { get; }
 
     internal double OnSecondMm { get; }
+
+    /// <summary>Where they stand on both edges.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"notches at {OnFirstMm:0.##} mm and {OnSecondMm:0.##} mm");
 }

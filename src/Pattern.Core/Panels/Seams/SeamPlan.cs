@@ -133,4 +133,8 @@ public sealed partial class SeamPlan
     }
 
     private readonly record struct SewnPart(EdgeOf Edge, double FromMm, double ToMm);
+
+    /// <summary>The seams, by what they join.</summary>
+    public override string ToString()
+        => string.Join("; ", _seams.Select(seam => seam.ToString()));
 }

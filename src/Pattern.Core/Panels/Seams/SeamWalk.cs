@@ -216,4 +216,8 @@ public sealed partial class SeamWalk
         double Share(double d) => Raw.Clamp((d - fromMm) / (toMm - fromMm), 0, 1);
         return Seam.EaseMm == 0 ? 0 : Seam.EaseMm * (Share(at[stretch + 1]) - Share(at[stretch]));
     }
+
+    /// <summary>The seam, and whether it walks.</summary>
+    public override string ToString()
+        => Seam + (Passed ? ": walks" : ": does not walk");
 }

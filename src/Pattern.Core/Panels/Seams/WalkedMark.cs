@@ -28,4 +28,8 @@ public sealed class WalkedMark
 
     /// <summary>Walked from the end of the seam: how far the first edge is ahead here, beyond the ease asked for.</summary>
     public Length OffFromEnd { get; }
+
+    /// <summary>Where it meets on both edges.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{Name}: {OnFirst.Millimeters:0.##} mm on the first edge, {OnSecond.Millimeters:0.##} mm on the second");
 }

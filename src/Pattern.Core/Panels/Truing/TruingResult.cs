@@ -37,4 +37,8 @@ public sealed class TruingResult
     /// <exception cref="ConstructionException">It was not among the panels.</exception>
     [Pure]
     public Panel Find(PanelName name) => PanelErrors.Find(_panels, name);
+
+    /// <summary>How much changed.</summary>
+    public override string ToString()
+        => System.FormattableString.Invariant($"{_panels.Length} panels, {_changes.Length} lengths and {_corners.Length} corners trued");
 }

@@ -5,6 +5,7 @@ using FsCheck.Fluent;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
+using Pattern.Core.Output;
 using Pattern.Core.Panels;
 using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
@@ -60,6 +61,17 @@ public class CircleTests
         Assert.Equal(108.225, skirt.FindPanel(PanelName.Front).FindEdge(EdgeName.Waist).Stretches[0].Segments[0].AsArc().Radius.Millimeters, 5e-3);
         Assert.Equal(680 + 30, pieces.Find(SkirtPattern.Waistband).Panel.FindEdge(EdgeName.Waist).SewnLength.Millimeters, 1e-6);
         Assert.True(pieces.Report.Passed, pieces.Report.ToString());
+    }
+
+    // From memory: parts on the bias drop by 1 to 4 cm, so 3 cm are left there until the skirt has hung.
+    [Fact]
+    public void Circle_Steps_SayHowMuchIsLeftBelowTheHemOnTheBias()
+    {
+        string steps = string.Join(" ", Block(680, 940).FullCircle().ToStepsText().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        int at = steps.IndexOf("lower where it lies on the bias", StringComparison.Ordinal);
+
+        Assert.True(at >= 0, steps);
+        Assert.Matches("run out to nothing at both: ~?(3(\\.0)? cm|30(\\.0)? mm)", steps.Substring(at, Math.Min(160, steps.Length - at)));
     }
 
     // The allowance of the zip is wider than the hem: measured along chords of the curved hem, its turn-up seemed to be cut off there.

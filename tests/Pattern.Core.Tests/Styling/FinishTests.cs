@@ -278,6 +278,16 @@ public class FinishTests
         Assert.Equal(DiagnosticCode.DesignRefused, e.Code);
     }
 
+    [Fact]
+    public void Pockets_BelowAYoke_AreRefusedBecauseOfItsSeam()
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Example).Draft();
+
+        Assert.All(
+            new Func<Block>[] { () => block.HipYoke().SeamPockets(), () => block.HipYoke().SlantedPockets(), () => block.ALine().HipYoke().SeamPockets() },
+            pocketed => Assert.Contains("It has a yoke", Assert.Throws<ConstructionException>(pocketed).Message, StringComparison.Ordinal));
+    }
+
     // A waist lowered and banded brings the hip notch up to the lower end of the opening; whether it lies just above or just below that end, bag and side agree.
     [Theory]
     [InlineData(794, 1009)]

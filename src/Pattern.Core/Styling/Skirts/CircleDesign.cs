@@ -104,6 +104,9 @@ internal sealed class CircleDesign() : BlockDesign("circle", "1", Part, Smaller)
             work.Sheet.Because("Where the waist lies on the bias it stretches. Staystitch it at once, and let it out to the waistband.");
         }
 
+        // The bias drops by 1 to 4 cm, from memory.
+        work.Sheet.Note("The pieces have the hem as it is worn. Cut it lower where it lies on the bias, half way between the two straight grains, and run out to nothing at both: {0}.", WorkedLength.GivenMm(null, stock.Usually(1.25, 3)));
+        work.Sheet.Because("There the cloth drops as it hangs: what is left over is cut off when the hem is levelled, and what is short cannot be put back.");
         work.Remark("Hang the skirt 24 to 48 hours before levelling the hem: on the bias it drops.");
     }
 

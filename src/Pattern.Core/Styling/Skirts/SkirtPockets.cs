@@ -28,6 +28,11 @@ internal static class SkirtPockets
             throw work.Refusal("It wraps, and pockets in fronts that lie over each other are not drawn. Leave the pockets out.");
         }
 
+        if (work.Panels.Any(panel => panel.TryFindEdge(HipYokeDesign.Seam, out _)))
+        {
+            throw work.Refusal("It has a yoke, and its seam would run through the opening or the bag, four layers thick where the hand goes in. Leave the yoke out, or the pockets.");
+        }
+
         EdgeOf back = EdgeOf.Panel(PanelName.Back, EdgeName.SideSeam);
         EdgeOf front = EdgeOf.Panel(PanelName.Front, EdgeName.SideSeam);
         Seam? seam = work.Seams.Seams.FirstOrDefault(one => (one.First == back && one.Second == front) || (one.First == front && one.Second == back));

@@ -4,6 +4,7 @@ using System.Linq;
 using Pattern.Core.Blocks;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
+using Pattern.Core.Output;
 using Pattern.Core.Panels;
 using Pattern.Core.Patterns;
 using Pattern.Core.Pieces;
@@ -73,6 +74,16 @@ public class PrincessTests(ITestOutputHelper output)
 
         output.WriteLine($"{passed} passed, {refused.Count} refused, ease {eases.Min():0.00} to {eases.Max():0.00} mm\n" + string.Join("\n", refused));
         Assert.True(passed >= 30, string.Join("\n", refused));
+    }
+
+    // A panel that is called centre back has its centre line called so too, and not twice.
+    [Fact]
+    public void Draw_PrincessSeams_SaysCentreOnce()
+    {
+        string drawing = BodiceBlock.For(BodiceBodies.Handbook).Draft().Princess().Draw().ToSvg();
+        Assert.DoesNotContain("centre centre", drawing, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains(">centre back<", drawing, StringComparison.Ordinal);
+        Assert.Contains(">centre front<", drawing, StringComparison.Ordinal);
     }
 
     [Fact]

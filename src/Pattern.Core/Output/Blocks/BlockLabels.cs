@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
@@ -174,8 +175,8 @@ internal sealed class BlockLabels
         string name = edge.Name.Text;
         return edge.Role switch
         {
-            EdgeRole.Centre => name + " " + panel.Name.Text,
-            EdgeRole.Seam when !name.EndsWith("seam", System.StringComparison.Ordinal) => name + " seam",
+            EdgeRole.Centre => panel.Name.Text.StartsWith(name + " ", StringComparison.Ordinal) ? panel.Name.Text : name + " " + panel.Name.Text,
+            EdgeRole.Seam when !name.EndsWith("seam", StringComparison.Ordinal) => name + " seam",
             _ => name,
         };
     }

@@ -250,6 +250,45 @@ public class DartTurnTests(ITestOutputHelper output)
         Assert.Contains(reason, refusal.Message, StringComparison.Ordinal);
     }
 
+    // What a cutter sees before any figure: a line that was smooth on the block has no corner after a dart was turned, neither where its parts meet nor where a closed dart brings two of them together.
+    // Armhole, neckline and waist are looked at by the directions of the drawn parts, not by the report.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Design_WomenOfAnsur_HasNoCornerInsideALine(string name)
+    {
+        int drawn = 0;
+        foreach (BodyMeasurements body in BodiceBodies.Ansur.Where((_, i) => i % 100 == 3).Append(BodiceBodies.Handbook))
+        {
+            Block bodice;
+            try
+            {
+                bodice = Designs[name](BodiceBlock.For(body).Draft());
+            }
+            catch (ConstructionException e) when (e.Code is DiagnosticCode.DesignRefused or DiagnosticCode.MethodDeclines)
+            {
+                continue;
+            }
+
+            drawn++;
+            foreach (Panel panel in bodice.Panels)
+            {
+                foreach (PanelEdge edge in panel.Edges)
+                {
+                    Assert.True(SharpestCornerDegrees(edge) < 0.1, $"{body}: {panel.Name} {edge.Name}, {SharpestCornerDegrees(edge):0.00} degrees");
+                }
+            }
+        }
+
+        Assert.InRange(drawn, 15, 30);
+    }
+
+    internal static double SharpestCornerDegrees(PanelEdge edge) => edge.Stretches.SelectMany(stretch => stretch.Segments.Zip(stretch.Segments.Skip(1), (one, next) =>
+    {
+        Direction a = one.EndDirection;
+        Direction b = next.StartDirection;
+        return Math.Abs(Math.Atan2((a.X * b.Y) - (a.Y * b.X), (a.X * b.X) + (a.Y * b.Y))) * 180 / Math.PI;
+    })).DefaultIfEmpty(0).Max();
+
     private static void AssertSame(Panel expected, Panel now)
     {
         Assert.Equal(expected.Darts.Count(), now.Darts.Count());

@@ -60,6 +60,7 @@ public class PrincessTests(ITestOutputHelper output)
             Assert.Equal(Sewn.WaistMm(block), Sewn.WaistMm(bodice), 0.01);
             Assert.Equal(Total(block, EdgeName.Armhole), Total(bodice, EdgeName.Armhole), 0.01);
             Assert.Equal(Total(block, EdgeName.Neckline), Total(bodice, EdgeName.Neckline), 0.01);
+            Assert.All(bodice.Panels.SelectMany(panel => panel.Edges), edge => Assert.InRange(DartTurnTests.SharpestCornerDegrees(edge), 0, 0.1));
             foreach (string part in new[] { "front", "back" })
             {
                 double[] centre = Parts(bodice.FindPanel(PanelName.Of("centre " + part)));

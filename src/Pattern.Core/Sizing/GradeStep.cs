@@ -16,19 +16,19 @@ internal static class GradeStep
 
     internal static Panel Up(Panel panel, Panel small, Panel large)
     {
-        Panel bending = PanelPoints.Bending(panel);
+        Panel bending = ArcsAsCurves.Everywhere(panel);
         Point2D[] points = PanelPoints.Read(bending);
-        return PanelPoints.Checked(PanelPoints.Write(bending, Moved(bending, points, small, large)), Step);
+        return PanelPoints.Checked(PanelPoints.Write(bending, Moved(bending, points, small, large), isSmooth: true), Step);
     }
 
     internal static Panel Down(Panel panel, Panel small, Panel large)
     {
-        Panel bending = PanelPoints.Bending(panel);
+        Panel bending = ArcsAsCurves.Everywhere(panel);
         Point2D[] target = PanelPoints.Read(bending);
         Point2D[] points = (Point2D[])target.Clone();
         for (int round = 0; round < MostRounds; round++)
         {
-            Point2D[] up = Moved(PanelPoints.Write(bending, points), points, small, large);
+            Point2D[] up = Moved(PanelPoints.Write(bending, points, isSmooth: false), points, small, large);
             double off = 0;
             for (int i = 0; i < points.Length; i++)
             {
@@ -43,7 +43,7 @@ internal static class GradeStep
             }
         }
 
-        return PanelPoints.Checked(PanelPoints.Write(bending, points), Step);
+        return PanelPoints.Checked(PanelPoints.Write(bending, points, isSmooth: true), Step);
     }
 
     internal static bool TryFind(Panel panel, LandmarkName name, out Point2D at)

@@ -8,20 +8,8 @@ namespace Pattern.Core.Sizing;
 /// <summary>A panel as the points that shape it, in a fixed order, and back.</summary>
 internal static class PanelPoints
 {
-    private const double MostRad = Math.PI / 4;
-
-    /// <summary>The panel with curves for its arcs, which have no handles to move; itself where it has none. A curve over an eighth of a circle is off by less than five millionths of its radius.</summary>
-    internal static Panel Bending(Panel panel)
-    {
-        bool HasArc(CurvePath stretch) => Array.Exists(stretch.SegmentsRaw, segment => segment.Kind == PathSegmentKind.Arc);
-        if (!Array.Exists(panel.EdgesRaw, edge => Array.Exists(edge.StretchesRaw, HasArc)))
-        {
-            return panel;
-        }
-
-        PanelEdge[] edges = Array.ConvertAll(panel.EdgesRaw, edge => new PanelEdge(edge.Name, edge.Role, Array.ConvertAll(edge.StretchesRaw, Bending), edge.Shapes()));
-        return new Panel(panel.Name, edges, panel.Features);
-    }
+    // A thousandth of a degree: what was drawn without a corner.
+    private const double SmoothRad = 2e-5;
 
     internal static Point2D[] Read(Panel panel)
     {
@@ -65,7 +53,10 @@ internal static class PanelPoints
     }
 
     /// <summary>A panel made like another, of other points. Notches keep their part of the edge.</summary>
-    internal static Panel Write(Panel like, Point2D[] points)
+    /// <param name="like">The other panel.</param>
+    /// <param name="points">In the order in which they are read.</param>
+    /// <param name="isSmooth">Whether a curve that ran on from a straight line without a corner runs on from it again: a line turns when its ends move apart, and the curve's handle turns with it.</param>
+    internal static Panel Write(Panel like, Point2D[] points, bool isSmooth)
     {
         int next = 0;
         var edges = new PanelEdge[like.EdgesRaw.Length];
@@ -90,6 +81,11 @@ internal static class PanelPoints
                     }
 
                     at = points[next++];
+                }
+
+                if (isSmooth)
+                {
+                    KeepSmooth(edge.StretchesRaw[s].SegmentsRaw, segments);
                 }
 
                 stretches[s] = CurvePath.Trusted(segments, isClosed: false);
@@ -120,30 +116,33 @@ internal static class PanelPoints
         return new Panel(like.Name, edges, panel.Features with { Notches = notches });
     }
 
+    private static void KeepSmooth(PathSegment[] like, PathSegment[] segments)
+    {
+        for (int i = 0; i + 1 < segments.Length; i++)
+        {
+            if (Math.Abs(like[i].EndDirection.TurnRadTo(like[i + 1].StartDirection)) > SmoothRad)
+            {
+                continue;
+            }
+
+            if (segments[i].Kind == PathSegmentKind.Line && segments[i + 1].Kind == PathSegmentKind.Cubic)
+            {
+                CubicBezier curve = segments[i + 1].CubicRaw;
+                Point2D control = curve.Start + segments[i].EndDirection.TimesMm(curve.Start.DistanceMm(curve.StartControl));
+                segments[i + 1] = PathSegment.FromCubic(new CubicBezier(curve.Start, control, curve.EndControl, curve.End));
+            }
+            else if (segments[i].Kind == PathSegmentKind.Cubic && segments[i + 1].Kind == PathSegmentKind.Line)
+            {
+                CubicBezier curve = segments[i].CubicRaw;
+                Point2D control = curve.End - segments[i + 1].StartDirection.TimesMm(curve.End.DistanceMm(curve.EndControl));
+                segments[i] = PathSegment.FromCubic(new CubicBezier(curve.Start, curve.StartControl, control, curve.End));
+            }
+        }
+    }
+
     internal static Panel Checked(Panel panel, string step)
     {
         panel.RefuseCrossedOutline(step);
         return panel;
-    }
-
-    private static CurvePath Bending(CurvePath stretch)
-    {
-        var segments = new List<PathSegment>();
-        foreach (PathSegment segment in stretch.SegmentsRaw)
-        {
-            if (segment.Kind != PathSegmentKind.Arc)
-            {
-                segments.Add(segment);
-                continue;
-            }
-
-            int count = Math.Max(1, (int)Math.Ceiling((Math.Abs(segment.ArcRaw.SweepRad) / MostRad) - 1e-9));
-            for (int k = 0; k < count; k++)
-            {
-                segments.Add(PathSegment.FromCubic(segment.ArcRaw.CubicPiece(k, count)));
-            }
-        }
-
-        return CurvePath.Trusted(segments.ToArray(), isClosed: false);
     }
 }

@@ -11,6 +11,7 @@ using Pattern.Core.Patterns;
 using Pattern.Core.Sizing;
 using Pattern.Core.Styling;
 using Pattern.Core.Tests.Blocks;
+using Pattern.Core.Tests.Styling;
 using UnitsNet;
 
 namespace Pattern.Core.Tests.Sizing;
@@ -104,6 +105,32 @@ public class SizeRunTests
         => CurvePath.FromLine(LineSegment.Between(Point2D.FromMillimeters(x0, y0), Point2D.FromMillimeters(x1, y1)));
 
     /// <summary>Up and back again is where it began, on any panel: of the run, a design of it, or one that the sizes were never drafted with.</summary>
+    // Smooth lines stay smooth: looked at by the directions of the drawn parts, on skirt, A-line and bodice.
+    [Fact]
+    public void Grade_AnyPanel_HasNoCornerThatItHadNot()
+    {
+        SizeNest bodices = SizeRun.Of(SizeTable.En13402Women.Between("3", "6"), BuiltInMethods.Bodice).StackedOn(StackPlace.Corner(EdgeName.Centre, EdgeName.Waist));
+        (SizeNest Nest, Panel Panel)[] cases =
+        [
+            .. Skirts.Find("4").Panels.Select(panel => (Nest, panel)),
+            .. Skirts.Find("4").With(ALine).Panels.Where(panel => panel.Name == PanelName.Front || panel.Name == PanelName.Back).Select(panel => (Nest, panel)),
+            .. bodices.PanelsOf("4").Select(panel => (bodices, panel)),
+        ];
+        foreach ((SizeNest nest, Panel panel) in cases)
+        {
+            foreach (string to in new[] { "3", "5", "6" })
+            {
+                Panel graded = nest.Rules.Grade(panel, "4", to);
+                foreach (PanelEdge edge in panel.Edges)
+                {
+                    double was = DartTurnTests.SharpestCornerDegrees(edge);
+                    double now = DartTurnTests.SharpestCornerDegrees(graded.FindEdge(edge.Name));
+                    Assert.True(now <= was + 0.01, $"{panel.Name} {edge.Name} from 4 to {to}: {was:0.00}, then {now:0.00} degrees");
+                }
+            }
+        }
+    }
+
     [Fact]
     public void Grade_ThereAndBack_IsWhereItBegan()
     {

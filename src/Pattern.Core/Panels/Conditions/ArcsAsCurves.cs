@@ -38,6 +38,12 @@ internal static class ArcsAsCurves
         return now;
     }
 
+    /// <summary>The panel with curves for all its arcs; itself where it has none.</summary>
+    internal static Panel Everywhere(Panel panel) => !HasArc(panel) ? panel : new Panel(
+        panel.Name,
+        Array.ConvertAll(panel.EdgesRaw, edge => new PanelEdge(edge.Name, edge.Role, Array.ConvertAll(edge.StretchesRaw, Bending), edge.Shapes())),
+        panel.Features);
+
     private static bool HasArc(Panel panel)
     {
         foreach (PanelEdge edge in panel.EdgesRaw)
@@ -94,6 +100,18 @@ internal static class ArcsAsCurves
             default:
                 return e == own && movable.Kind == MovableKind.Handles;
         }
+    }
+
+    // The last segment first, so that the numbers of those before still hold.
+    private static CurvePath Bending(CurvePath stretch)
+    {
+        CurvePath now = stretch;
+        for (int i = stretch.SegmentsRaw.Length - 1; i >= 0; i--)
+        {
+            now = stretch.SegmentsRaw[i].Kind == PathSegmentKind.Arc ? Bending(now, i) : now;
+        }
+
+        return now;
     }
 
     private static CurvePath Bending(CurvePath stretch, int index)

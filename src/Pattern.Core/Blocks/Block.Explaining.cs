@@ -112,7 +112,7 @@ public partial class Block
         string name = new DartOf(panel, dart).ToString();
         var search = new OriginSearch(this);
         IReadOnlyList<DraftedLine> lines = EdgeOrigins.Of(this, found, found.FindEdge(dart.Edge)).Lines;
-        LandmarkName? middle = search.NearestDart(lines, asked.MiddleOfIntake) ?? throw Unknown("dart drawn by a step", name, search.DartNames);
+        LandmarkName? middle = search.NearestDart(lines, asked) ?? throw Unknown("dart drawn by a step", name, search.DartNames);
         return new Explanation(this, search.OfDart(middle, name, asked.IntakeMm, EdgeOrigins.Changes(this, [middle], [])));
     }
 

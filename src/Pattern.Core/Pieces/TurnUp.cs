@@ -19,6 +19,9 @@ internal sealed class TurnUp
     // At its full depth a slice would run along the cut line itself.
     private const double ShortMm = 0.02;
 
+    // A free edge that is level to a tenth of a millimetre is level to a cutter.
+    private const double MostUnevenMm = 0.1;
+
     private readonly Point2D[] _fold;
     private readonly Vector2D[] _outward;
     private readonly Vector2D _before;
@@ -41,6 +44,12 @@ internal sealed class TurnUp
         // The cut line follows the edge, which may be a little off its straight fold: a slice as deep as the allowance would leave the cloth where it is.
         _deepestMm = _allowanceMm - ShortMm - (isStraight ? EdgeFold.OffStraightMm(seam) : 0);
         bool isInsideLeft = piece.SeamLine.SignedAreaMm2 > 0;
+        if (isStraight)
+        {
+            Direction along = fold.StartDirection;
+            _deepestMm -= UnevenMm(fold.Start, isInsideLeft ? along.TurnedRight : along.TurnedLeft);
+        }
+
         var points = new List<Point2D>();
         var outward = new List<Vector2D>();
         foreach (PathSegment segment in fold.SegmentsRaw)
@@ -60,6 +69,19 @@ internal sealed class TurnUp
         // The line itself goes on along its own directions; those of chords between its points would leave the allowance of a wide neighbour.
         _before = fold.StartDirection.Reversed.TimesMm(1);
         _beyond = fold.EndDirection.TimesMm(1);
+    }
+
+    // Mirrored over a neighbour that curves, the free edge runs on not quite level, and a slice as deep as most of it would miss that part. Only so much is overlooked.
+    private double UnevenMm(Point2D onFold, Direction outward)
+    {
+        double most = 0;
+        foreach (PathSegment segment in _cutLine.SegmentsRaw)
+        {
+            double shortMm = _allowanceMm - outward.TimesMm(1).DotMm2(segment.Start - onFold);
+            most = shortMm <= MostUnevenMm ? Math.Max(most, shortMm) : most;
+        }
+
+        return most;
     }
 
     /// <summary>By how much the allowance is wider than the cloth before the fold, at the depth where that is least; negative where it is too narrow to lie flat.</summary>

@@ -15,6 +15,25 @@ public class ExplanationTests
 {
     private static readonly Arbitrary<(BodyMeasurements Body, SkirtAsked Asked)> Case = (from body in Bodies.Any from asked in Bodies.Options select (body, asked)).ToArbitrary();
 
+    // Truing left no line of the front waist as it was drawn, so that no dart stood on one: the nearest is the one.
+    [Theory]
+    [InlineData(1110.51, 1429.54, 107.73948, 14.157, 1003.64504, 15.843975, -16.12252, 59.652105)]
+    [InlineData(410, 644.37, 24.14304, 35.32636, 471.13826, 15.08295, -8.23276, 29.88519)]
+    public void ExplainDart_OnAWaistThatTruingDrewAnew_FindsTheDartAsDrawn(double waist, double hip, double hipEase, double waistEase, double length, double sideLift, double backLift, double largest)
+    {
+        SkirtBlock block = new SkirtAsked(hipEase, waistEase, length, sideLift, backLift, Waistline.Shaped, largest, 25.4, 0, 0).Apply(SkirtBlock.For(Bodies.Millimetres(waist, hip))).Draft();
+
+        foreach (Panel panel in block.Panels)
+        {
+            foreach (Dart dart in panel.FindEdge(EdgeName.Waist).Darts)
+            {
+                Explanation why = block.ExplainDart(panel.Name, dart.Name);
+                ChainRule.Holds(why);
+                Assert.Contains(panel.Name.Text, why.ToString(), StringComparison.Ordinal);
+            }
+        }
+    }
+
     // Whatever the body and the options: every chain ends in what was put in, comes back to nothing, and has no more links than the draft has things.
     [Property(MaxTest = 60)]
     public Property EveryChain_OfAnyBodyAndOptions_EndsInWhatWasPutIn() => Prop.ForAll(Case, c =>

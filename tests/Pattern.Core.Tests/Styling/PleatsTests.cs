@@ -94,6 +94,19 @@ public class PleatsTests
             return (skirt.Report.Passed && off < 0.03 && ends < 0.03).Label($"{off} {ends}\n{skirt.Report}");
         });
 
+    // A waist of 43 cm on a hip of 79 cm: the folds lean so much at the top that a layer under one never comes to its inner fold. It was an exception about an index.
+    [Fact]
+    public void Pleats_ThatLeanTooMuchToFold_AreRefusedWithWhatWouldDo()
+    {
+        Block block = new SkirtAsked(55.34664, 6.1326, 701.10254, 23.2023, -10.30496, Waistline.Shaped, 40.689195, 0, 0, 0).Apply(SkirtBlock.For(Bodies.Millimetres(426.58, 786.17))).Draft();
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => block.InvertedPleats(depth: Ratio.FromDecimalFractions(0.3448072), part: PleatedPart.Front));
+
+        Assert.Equal(DiagnosticCode.DesignRefused, refusal.Code);
+        Assert.Contains("hip yoke", refusal.Message, StringComparison.Ordinal);
+        Assert.True(block.HipYoke().InvertedPleats(depth: Ratio.FromDecimalFractions(0.3448072), part: PleatedPart.Front).Report.Passed);
+    }
+
     [Fact]
     public void Pleats_EveryWomanOfAnsur_PassEveryCheck()
     {

@@ -1,7 +1,6 @@
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Drafting;
-using Pattern.Core.Geometry;
 using Pattern.Core.Measurement;
 using Pattern.Core.Panels;
 
@@ -68,12 +67,17 @@ internal sealed class OriginSearch
     /// <summary>The darts that stand on some lines, each a source of an edge.</summary>
     internal IEnumerable<object> DartsOn(IReadOnlyList<DraftedLine> lines) => _darts.Values.Where(dart => StandsOn(dart.Dart, lines)).Select(dart => (object)dart.Dart);
 
-    /// <summary>The middle of the drafted dart that a finished one was made of: the nearest on those lines.</summary>
-    internal LandmarkName? NearestDart(IReadOnlyList<DraftedLine> lines, Point2D middle) => _darts.Values
-        .Where(dart => StandsOn(dart.Dart, lines))
-        .OrderBy(dart => _block.Drafted.Find(dart.Dart.Middle).Position.DistanceMm(middle))
-        .Select(dart => dart.Dart.Middle)
-        .FirstOrDefault();
+    /// <summary>The middle of the drafted dart that a finished one was made of: the nearest on those lines; where truing left none of them, the nearest on the sheet that is no farther away than the dart is
+    /// long.</summary>
+    internal LandmarkName? NearestDart(IReadOnlyList<DraftedLine> lines, Dart dart)
+    {
+        DartLink[] onLines = [.. _darts.Values.Select(known => known.Dart).Where(known => StandsOn(known, lines))];
+        double OffMm(DartLink known) => _block.Drafted.Find(known.Middle).Position.DistanceMm(dart.MiddleOfIntake);
+        return (onLines.Length > 0 ? onLines : _darts.Values.Select(known => known.Dart).Where(known => OffMm(known) <= dart.LengthMm))
+            .OrderBy(OffMm)
+            .Select(known => known.Middle)
+            .FirstOrDefault();
+    }
 
     internal IEnumerable<string> DartNames => _darts.Keys.Select(name => name.Text);
 

@@ -28,8 +28,8 @@ internal sealed class PleatLayers
     /// <summary>The edge beyond a place, from there out.</summary>
     internal CurvePath Beyond(double atMm, double reachMm) => _whole.SubPathMm(_halfMm + atMm, Math.Min(2 * _halfMm, _halfMm + atMm + reachMm));
 
-    /// <summary>The first layer under a fold: what lies over it, mirrored over the visible fold, as far as the inner fold.</summary>
-    internal static CurvePath Under(CurvePath over, Line visible, Line inner)
+    /// <summary>The first layer under a fold: what lies over it, mirrored over the visible fold, as far as the inner fold; null where it leans so much that it never comes there.</summary>
+    internal static CurvePath? Under(CurvePath over, Line visible, Line inner)
     {
         CurvePath image = over.Transformed(Transform2D.Mirror(visible));
         IReadOnlyList<PathIntersection> hits = image.IntersectionsWith(inner).Points;
@@ -40,16 +40,12 @@ internal sealed class PleatLayers
             hits = image.IntersectionsWith(inner).Points;
         }
 
-        PathIntersection hit = hits[0];
-        return image.SubPathMm(0, image.LengthToMm(image.ClosestTo(hit.Point)));
+        return hits.Count == 0 ? null : image.SubPathMm(0, image.LengthToMm(image.ClosestTo(hits[0].Point)));
     }
 
-    /// <summary>Both layers under a fold, where the second comes back to where the first began: from the visible fold to the middle of the underlay.</summary>
-    internal static CurvePath Twice(CurvePath over, Line visible, Line inner)
-    {
-        CurvePath layer = Under(over, visible, inner);
-        return layer.Then(layer.Reversed().Transformed(Transform2D.Mirror(inner)));
-    }
+    /// <summary>Both layers under a fold, where the second comes back to where the first began: from the visible fold to the middle of the underlay; null as above.</summary>
+    internal static CurvePath? Twice(CurvePath over, Line visible, Line inner)
+        => Under(over, visible, inner) is { } layer ? layer.Then(layer.Reversed().Transformed(Transform2D.Mirror(inner))) : null;
 
     /// <summary>The inner fold that lays the upright middle of an underlay onto the visible fold: it halves the angle between them.</summary>
     /// <param name="on">A point of the visible fold.</param>

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Pattern.Core.Blocks;
+using Pattern.Core.Diagnostics;
 using Pattern.Core.Geometry;
 using Pattern.Core.Panels;
 
@@ -18,12 +19,15 @@ internal sealed class PleatedQuarter
     private readonly double _hemMm;
     private readonly Transform2D _place;
     private readonly Panel _sewn;
+    private readonly Func<string, ConstructionException> _refusal;
 
     /// <param name="quarter">The quarter of the block; its top begins at the centre.</param>
     /// <param name="target">What the top and the side are trued to.</param>
     /// <param name="plan">The pleats.</param>
-    internal PleatedQuarter(Panel quarter, in PleatTarget target, in PleatPlan plan)
+    /// <param name="refusal">What is thrown where the cloth cannot be folded so, from its reason.</param>
+    internal PleatedQuarter(Panel quarter, in PleatTarget target, in PleatPlan plan, Func<string, ConstructionException> refusal)
     {
+        _refusal = refusal;
         _plan = plan;
         _hipMm = SkirtFlare.FootOf(quarter).YMm;
         CurvePath centre = quarter.FindEdge(EdgeName.Centre).StretchesRaw[0];
@@ -99,6 +103,9 @@ internal sealed class PleatedQuarter
         return panel;
     }
 
+    private CurvePath Layer(CurvePath? layer) => layer ?? throw _refusal(FormattableString.Invariant(
+        $"On the {_sewn.Name} each line takes in {LappingMm:0} mm further at the top: its fold leans so much there that the layer under it never comes back to lie flat. Pleat it from a hip yoke, which takes the shaping."));
+
     private Panel Flat()
     {
         PanelEdge sewn = SkirtStock.TopOf(_sewn);
@@ -113,7 +120,7 @@ internal sealed class PleatedQuarter
         {
             var centre = new Point2D(0, sewn.Start.YMm);
             Line inner = Line.Vertical(new Point2D(-_plan.DepthMm, 0));
-            top = PleatLayers.Twice(layers.Beyond(0, reach), Line.Vertical(centre), inner).Reversed();
+            top = Layer(PleatLayers.Twice(layers.Beyond(0, reach), Line.Vertical(centre), inner)).Reversed();
             AddFold("inner fold at the centre", new Point2D(-_plan.DepthMm, top.PointAtMm(top.LengthMm / 2).YMm), -_plan.DepthMm, _hipMm);
             AddFold("visible fold at the centre", centre, 0, _hipMm);
         }
@@ -134,7 +141,7 @@ internal sealed class PleatedQuarter
             if (_plan.Kind == PleatKind.Knife && !isSide)
             {
                 double half = fold + _plan.DepthMm;
-                CurvePath layer = PleatLayers.Under(over, visible, Line.Vertical(new Point2D(half, 0)));
+                CurvePath layer = Layer(PleatLayers.Under(over, visible, Line.Vertical(new Point2D(half, 0))));
                 AddFold("inner fold " + number, layer.End, half, foot.YMm);
                 top = top.Then(layer).Then(layer.Reversed().Transformed(Transform2D.Mirror(Line.Vertical(new Point2D(half, 0)))));
                 AddFold("meets the visible fold " + number, top.End, fold + _plan.StripMm, foot.YMm);
@@ -143,7 +150,7 @@ internal sealed class PleatedQuarter
 
             double axis = isSide ? middle : fold + (2 * _plan.DepthMm);
             Line inner = PleatLayers.Halving(foot, foot.DirectionTo(leg), axis);
-            CurvePath left = PleatLayers.Twice(over, visible, inner);
+            CurvePath left = Layer(PleatLayers.Twice(over, visible, inner));
             AddFold("inner fold " + number, left.PointAtMm(left.LengthMm / 2), fold + _plan.DepthMm, PleatLayers.HeightAt(inner, fold + _plan.DepthMm, foot.YMm));
             top = top.Then(left);
             if (!isSide)
@@ -152,7 +159,7 @@ internal sealed class PleatedQuarter
                 Point2D other = next.Stretch.Start;
                 var otherFoot = new Point2D(fold + _plan.StripMm, foot.YMm);
                 Line otherInner = PleatLayers.Halving(otherFoot, otherFoot.DirectionTo(other), axis);
-                CurvePath right = PleatLayers.Twice(layers.Beyond(section.ToMm, reach).Transformed(next.Frame), Line.Through(otherFoot, other), otherInner);
+                CurvePath right = Layer(PleatLayers.Twice(layers.Beyond(section.ToMm, reach).Transformed(next.Frame), Line.Through(otherFoot, other), otherInner));
                 double innerFoot = otherFoot.XMm - _plan.DepthMm;
                 AddFold("inner fold " + number, right.PointAtMm(right.LengthMm / 2), innerFoot, PleatLayers.HeightAt(otherInner, innerFoot, foot.YMm));
                 AddFold("visible fold " + number, other, otherFoot.XMm, foot.YMm);

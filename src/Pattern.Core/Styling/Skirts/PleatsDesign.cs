@@ -68,7 +68,7 @@ internal sealed class PleatsDesign : BlockDesign
         {
             Panel quarter = chosen[i];
             var plan = new PleatPlan(_kind, CountIn(work, stock, widths[i], chosen.Length), widths[i], share);
-            var one = new PleatedQuarter(quarter, TargetOf(work, stock, quarter, isWhole), plan);
+            var one = new PleatedQuarter(quarter, TargetOf(work, stock, quarter, isWhole), plan, work.Refusal);
             work.Replace(one.Sewn);
             work.CutAs(one.AsCut, [.. one.Folds.Select(fold => (Drafting.LineName.Of(fold.Name, Drafting.ConstructionRole.Guide), fold.Path))]);
             foreach ((string name, CurvePath path) in one.Lines)

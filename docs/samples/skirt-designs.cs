@@ -85,15 +85,23 @@ try
         return Save(name, make(block), folder) ? 0 : 2;
     }
 
-    (string Name, Block Block)[] made = [.. designs.Select(design => (design.Name, design.Make(block)))];
+    // Not every design can be made for every body. What is refused keeps its place on the sheet, with its reason.
+    (string Name, Block? Block, string Refusal)[] made = [.. designs.Select(design => Make(design.Name, design.Make, block))];
     bool passed = true;
-    foreach ((string one, Block skirt) in made)
+    foreach ((string one, Block? skirt, string refusal) in made)
     {
-        passed &= Save(one, skirt, Path.Combine(folder, one));
+        if (skirt is not null)
+        {
+            passed &= Save(one, skirt, Path.Combine(folder, one));
+        }
+        else
+        {
+            Console.Error.WriteLine($"{one}: {refusal}");
+        }
     }
 
     Console.WriteLine("Written: " + string.Join(", ", OutputFolder.At(folder).With("contact-sheet.svg", ContactSheet(made).ToSvg()).Save()));
-    return passed ? 0 : 2;
+    return made.Any(one => one.Block is null) ? 1 : passed ? 0 : 2;
 }
 catch (Exception e) when (e is FormatException or ArgumentException or ConstructionException or IOException or UnauthorizedAccessException)
 {
@@ -152,18 +160,54 @@ bool Save(string name, Block skirt, string folder)
 // "a-line" becomes "A-line", "front-pleats" "Front pleats".
 static string TitleOf(string name) => (char.ToUpperInvariant(name[0]) + name[1..].Replace('-', ' ')).Replace("A line", "A-line");
 
+static (string Name, Block? Block, string Refusal) Make(string name, Func<Block, Block> make, Block block)
+{
+    try
+    {
+        return (name, make(block), string.Empty);
+    }
+    catch (ConstructionException refusal)
+    {
+        return (name, null, refusal.Message);
+    }
+}
+
+static PathMark[] MarksOf(Block? block)
+    => block is null ? [] : [.. block.Draw().Layers.SelectMany(layer => layer.Marks).OfType<PathMark>().Where(mark => mark.Facts is not null || mark.Role == LineRole.Fold)];
+
+// A text in lines of so many characters at most, where it has blanks to break at.
+static IEnumerable<string> Lines(string text, int most)
+{
+    string line = string.Empty;
+    foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+    {
+        if (line.Length > 0 && line.Length + word.Length >= most)
+        {
+            yield return line;
+            line = string.Empty;
+        }
+
+        line += line.Length == 0 ? word : " " + word;
+    }
+
+    if (line.Length > 0)
+    {
+        yield return line;
+    }
+}
+
 // Every design at a tenth of its size, five in a row, each with its name beneath.
-static Drawing ContactSheet((string Name, Block Block)[] made)
+static Drawing ContactSheet((string Name, Block? Block, string Refusal)[] made)
 {
     const int inRow = 5;
     const double scale = 0.1;
-    var all = made.Select(one => (one.Name, Marks: one.Block.Draw().Layers.SelectMany(layer => layer.Marks).OfType<PathMark>().Where(mark => mark.Facts is not null || mark.Role == LineRole.Fold).ToArray()))
-        .Select(one => (one.Name, one.Marks, Box: one.Marks.Select(mark => mark.Bounds).Aggregate((box, other) => box.Union(other)))).ToArray();
+    var all = made.Select(one => (one.Name, one.Refusal, Marks: MarksOf(one.Block))).Select(one => (
+        one.Name, one.Refusal, one.Marks, Box: one.Marks.Length == 0 ? BoundingBox.Around(Point2D.Origin, Point2D.FromMillimeters(400, 100)) : one.Marks.Select(mark => mark.Bounds).Aggregate((box, other) => box.Union(other)))).ToArray();
     Length cell = (all.Max(one => one.Box.Width) * scale) + Length.FromMillimeters(15);
     Length below = Length.Zero;
     var lines = new List<DrawingMark>();
     var names = new List<DrawingMark>();
-    foreach ((string Name, PathMark[] Marks, BoundingBox Box)[] row in all.Chunk(inRow))
+    foreach ((string Name, string Refusal, PathMark[] Marks, BoundingBox Box)[] row in all.Chunk(inRow))
     {
         below -= (row.Max(one => one.Box.Height) * scale) + Length.FromMillimeters(30);
         for (int i = 0; i < row.Length; i++)
@@ -173,6 +217,11 @@ static Drawing ContactSheet((string Name, Block Block)[] made)
                 .Then(Transform2D.Scaling(Point2D.Origin, Ratio.FromDecimalFractions(scale)))
                 .Then(Transform2D.Translation(corner - Point2D.Origin));
             lines.AddRange(row[i].Marks.Select(mark => PathMark.Of(mark.Path.Transformed(place), mark.Role)));
+            foreach ((string line, int down) in Lines(row[i].Refusal, 36).Select((line, number) => (line, number)))
+            {
+                names.Add(TextMark.Of(line, corner - Vector2D.Of(Length.Zero, Length.FromMillimeters((5 * down) - 40)), Length.FromMillimeters(3.5), Angle.Zero, TextAlignment.Start, TextWeight.Regular, Ink.Strong));
+            }
+
             names.Add(TextMark.Of(TitleOf(row[i].Name), corner - Vector2D.Of(Length.Zero, Length.FromMillimeters(12)), Length.FromMillimeters(7), Angle.Zero, TextAlignment.Start, TextWeight.Regular, Ink.Strong));
         }
     }

@@ -57,13 +57,24 @@ public abstract class BlockDesign : BlockProcedure
     /// <exception cref="ConstructionException">The design cannot be made of this block.</exception>
     protected abstract void Style(DesignDraft work);
 
+    // The family of messages about lines and curves.
+    private const int GeometryFamily = 3;
+
     internal Block Style(Block source, DesignChoice choice)
     {
         var values = new ListedValues(choice.ValuesIn(source.Body.Unit));
         DraftingSheet sheet = source.Record.Sheet is { } drafted ? new DraftingSheet(drafted) : new DraftingSheet();
         var work = new DesignDraft(choice, source, values, sheet);
-        Style(work);
-        return work.Finish();
+        try
+        {
+            Style(work);
+            return work.Finish();
+        }
+        catch (ConstructionException refusal) when ((int)refusal.Code / 1000 == GeometryFamily)
+        {
+            // What geometry says of a curve means nothing to who asked for a design: it says as well what could not be made.
+            throw work.Refusal("One of its lines cannot be drawn on this block. Choose other amounts. " + refusal.Message);
+        }
     }
 
     private sealed class ScriptedDesign(string name, string version, Action<DesignDraft> style, MethodSetting[] settings) : BlockDesign(name, version, settings)

@@ -150,7 +150,7 @@ public static partial class SkirtStyling
 
     /// <summary>Makes a wrap skirt: each front goes on beyond the centre front as its own mirror image.</summary>
     /// <param name="block">A skirt block that hangs straight or flares.</param>
-    /// <param name="overlap">How far beyond the centre front, 2 to 16 in. Usually 6 in (15 cm); a front edge that would cut into a dart goes on beyond it.</param>
+    /// <param name="overlap">How far beyond the centre front, 2 to 16 in. Usually 6 in (15 cm), or as far as there is room before a dart and the side; a front edge that would cut into a dart goes on beyond it.</param>
     /// <exception cref="ConstructionException">The overlap would reach beyond the side, or the block has a yoke.</exception>
     [Pure]
     public static Block Wrap(this Block block, Length? overlap = null)

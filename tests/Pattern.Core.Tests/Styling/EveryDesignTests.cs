@@ -171,6 +171,45 @@ public class EveryDesignTests
         Assert.Equal(41 * 1.5 * 1.5, hem, 1e-6);
     }
 
+    // A slim body has its second dart where the usual overlap would end: the overlap ends 4 cm beyond it, where a facing is still flat, and before the side.
+    [Fact]
+    public void Wrap_OfASlimBody_EndsBetweenDartAndSide()
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Inches("24", "36")).Draft();
+
+        Block skirt = block.Wrap();
+
+        Assert.True(skirt.Report.Passed, skirt.Report.ToString());
+        Assert.True(SkirtPattern.From(skirt).Report.Passed);
+        double centre = block.Front.FindEdge(EdgeName.Centre).End.X.Millimeters;
+        double dart = block.Front.Darts.Max(one => Math.Max(Math.Abs(one.StartLeg.X.Millimeters - centre), Math.Abs(one.EndLeg.X.Millimeters - centre)));
+        double end = Math.Abs(skirt.FindPanel(PanelName.Front).FindEdge(EdgeName.Of("overlap")).Start.X.Millimeters - centre);
+        Assert.InRange(end, dart + 40 - 1e-6, Math.Abs(block.Front.FindEdge(EdgeName.SideSeam).Start.X.Millimeters - centre));
+    }
+
+    // The front of a body whose waist is larger than its hip is narrower at the hem than at the waist: the overlap has no more room than there.
+    [Fact]
+    public void Wrap_WhereTheHemIsNarrowerThanTheWaist_IsRefusedWhereItHasNoRoomAtTheHem()
+    {
+        SkirtBlock block = SkirtBlock.For(Bodies.Millimetres(593.15, 513.98)).WithHipEase(Length.FromMillimeters(3.78)).WithWaistEase(Length.FromMillimeters(15.2)).Draft();
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => block.Wrap(Length.FromMillimeters(150)));
+
+        Assert.Equal(DiagnosticCode.DesignRefused, refusal.Code);
+        Assert.True(block.Wrap().Report.Passed);
+    }
+
+    // What geometry says of a curve is no answer to who asked for an A-line.
+    [Fact]
+    public void ALine_WhoseSideCannotBeDrawn_IsRefusedAsADesign()
+    {
+        SkirtBlock block = new SkirtAsked(94.37484, 22.52396, 927.76742, 12.254575, -5.05736, Waistline.Level, 48.689925, 0, 0, 12.7).Apply(SkirtBlock.For(Bodies.Millimetres(1790, 1809.6))).Draft();
+
+        ConstructionException refusal = Assert.Throws<ConstructionException>(() => block.ALine(Ratio.FromPercent(79)));
+
+        Assert.Equal(DiagnosticCode.DesignRefused, refusal.Code);
+    }
+
     [Fact]
     public void Wrap_Overlap_IsTheMirrorImageOfTheFrontBeneath()
     {

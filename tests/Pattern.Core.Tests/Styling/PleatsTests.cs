@@ -98,6 +98,12 @@ public class PleatsTests
     [Fact]
     public void Pleats_ThatLeanTooMuchToFold_AreRefusedWithWhatWouldDo()
     {
+        // Its layers ran 8 mm on beyond the side seam, and no check saw it.
+        SkirtBlock slim = SkirtBlock.For(Bodies.Millimetres(415.03, 708.56)).WithHipEase(Length.FromMillimeters(27)).WithWaistEase(Length.FromMillimeters(35)).Draft();
+        Assert.Equal(
+            DiagnosticCode.DesignRefused,
+            Assert.Throws<ConstructionException>(() => slim.InvertedPleats(depth: Ratio.FromDecimalFractions(0.8865416), part: PleatedPart.Front)).Code);
+
         Block block = new SkirtAsked(55.34664, 6.1326, 701.10254, 23.2023, -10.30496, Waistline.Shaped, 40.689195, 0, 0, 0).Apply(SkirtBlock.For(Bodies.Millimetres(426.58, 786.17))).Draft();
 
         ConstructionException refusal = Assert.Throws<ConstructionException>(() => block.InvertedPleats(depth: Ratio.FromDecimalFractions(0.3448072), part: PleatedPart.Front));
@@ -167,7 +173,14 @@ public class PleatsTests
         PanelEdge top = sewn.Edges[0];
         (double X, double Y)[] closed = [.. Sewn.Points(top.Closed()).Where((_, i) => i % 5 == 0)];
         double centre = top.Start.X.Millimeters;
-        (double X, double Y)[] whole = [.. closed.Reverse().Select(p => ((2 * centre) - p.X, p.Y)), .. closed];
+
+        // Beyond the side seam a layer may go on straight by what is trimmed in the seam: 2 mm, common practice, no source.
+        (double X, double Y) end = closed[^1];
+        (double X, double Y) before = closed[^2];
+        double chord = Distance(before, end);
+        (double X, double Y) beyond = (end.X + (2 * (end.X - before.X) / chord), end.Y + (2 * (end.Y - before.Y) / chord));
+        (double X, double Y)[] half = [.. closed, beyond];
+        (double X, double Y)[] whole = [.. half.Reverse().Select(p => ((2 * centre) - p.X, p.Y)), .. half];
 
         // Fold lines in order from the centre out: each as its two points above where it begins to run upright, and where it meets the top.
         var folds = skirt.FindFolds(sewn.Name)

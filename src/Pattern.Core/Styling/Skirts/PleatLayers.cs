@@ -10,6 +10,9 @@ internal sealed class PleatLayers
 {
     private static readonly Transform2D OverCentre = Transform2D.Mirror(Line.Vertical(Point2D.Origin));
 
+    // What lies so little beyond a seam is trimmed in it; common practice, no source.
+    private const double MostBeyondMm = 2;
+
     private readonly CurvePath _whole;
     private readonly double _halfMm;
 
@@ -28,15 +31,15 @@ internal sealed class PleatLayers
     /// <summary>The edge beyond a place, from there out.</summary>
     internal CurvePath Beyond(double atMm, double reachMm) => _whole.SubPathMm(_halfMm + atMm, Math.Min(2 * _halfMm, _halfMm + atMm + reachMm));
 
-    /// <summary>The first layer under a fold: what lies over it, mirrored over the visible fold, as far as the inner fold; null where it leans so much that it never comes there.</summary>
+    /// <summary>The first layer under a fold: what lies over it, mirrored over the visible fold, as far as the inner fold; null where it leans so much that it would run on beyond the side seam.</summary>
     internal static CurvePath? Under(CurvePath over, Line visible, Line inner)
     {
         CurvePath image = over.Transformed(Transform2D.Mirror(visible));
         IReadOnlyList<PathIntersection> hits = image.IntersectionsWith(inner).Points;
         if (hits.Count == 0)
         {
-            // The edge ends before its image comes to the inner fold: it goes on straight.
-            image = image.ExtendedAtEnd(SkirtStock.Mm(image.LengthMm));
+            // The edge ends at the side before its image comes to the inner fold: it goes on straight, so far that it is still caught in the seam there.
+            image = image.ExtendedAtEnd(SkirtStock.Mm(MostBeyondMm));
             hits = image.IntersectionsWith(inner).Points;
         }
 

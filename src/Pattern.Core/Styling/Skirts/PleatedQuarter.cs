@@ -104,7 +104,7 @@ internal sealed class PleatedQuarter
     }
 
     private CurvePath Layer(CurvePath? layer) => layer ?? throw _refusal(FormattableString.Invariant(
-        $"On the {_sewn.Name} each line takes in {LappingMm:0} mm further at the top: its fold leans so much there that the layer under it never comes back to lie flat. Pleat it from a hip yoke, which takes the shaping."));
+        $"On the {_sewn.Name} each line takes in {LappingMm:0} mm further at the top: its folds lean so much there that a layer under them runs on beyond the side seam. Pleat it from a hip yoke, which takes the shaping."));
 
     private Panel Flat()
     {

@@ -13,7 +13,7 @@ namespace Pattern.Core.Styling;
 internal sealed class WrapDesign() : BlockDesign("wrap", "1", Overlap)
 {
     /// <summary>15 to 20 cm beyond the centre front by usage: less gapes when one walks.</summary>
-    internal static readonly MethodSetting<Length> Overlap = MethodSetting.OfLength("beyond the centre front", Length.FromInches(6), Length.FromInches(2), Length.FromInches(16)).InMetric(Length.FromCentimeters(15)).Printed();
+    internal static readonly MethodSetting<Length> Overlap = MethodSetting.OfLength("beyond the centre front", null, Length.FromInches(2), Length.FromInches(16)).Printed();
 
     internal static readonly EdgeName OverlapWaist = EdgeName.Of("overlap");
     internal static readonly EdgeName FrontEdge = EdgeName.Of("front edge");
@@ -21,6 +21,10 @@ internal sealed class WrapDesign() : BlockDesign("wrap", "1", Overlap)
     // A front edge beside a dart leaves so much room before it; one beyond a dart goes on by so much more, since its facing, 4 to 5 cm wide by usage, lies on flat cloth only.
     private const double BesideDartMm = 10;
     private const double BeyondDartMm = 45;
+    private const double LeastBeyondDartMm = 40;
+
+    // The least that may be asked for.
+    private const double LeastMm = 50.8;
 
     protected override void Style(DesignDraft work)
     {
@@ -32,9 +36,17 @@ internal sealed class WrapDesign() : BlockDesign("wrap", "1", Overlap)
             throw work.Refusal("It has a yoke, and a wrap is laid over from the waist down. Wrap the block first.");
         }
 
-        WorkedLength overlap = work.Take(Overlap);
-        double lapMm = ClearOfDarts(front, overlap.ValueMm);
-        double roomMm = Math.Abs(front.FindEdge(EdgeName.SideSeam).Start.XMm - front.FindEdge(EdgeName.Centre).End.XMm);
+        WorkedLength overlap = work.IsGiven(Overlap) ? work.Take(Overlap) : WorkedLength.GivenMm("beyond the centre front", stock.Usually(6, 15));
+        double roomMm = RoomMm(front);
+        double lapMm = ClearOfDarts(front, overlap.ValueMm, BeyondDartMm);
+        lapMm = lapMm > roomMm ? ClearOfDarts(front, overlap.ValueMm, LeastBeyondDartMm) : lapMm;
+        if (lapMm > roomMm && !work.IsGiven(Overlap))
+        {
+            // Nobody asked for so much: it ends before the dart, or before the side.
+            double shorterMm = BeforeDarts(front, Math.Min(overlap.ValueMm, roomMm - BesideDartMm));
+            lapMm = shorterMm >= LeastMm ? shorterMm : lapMm;
+        }
+
         if (lapMm > roomMm)
         {
             throw work.Refusal(FormattableString.Invariant($"The overlap would reach {lapMm:0} mm, beyond the side seam at {roomMm:0} mm. Let it end before the side."));
@@ -53,17 +65,27 @@ internal sealed class WrapDesign() : BlockDesign("wrap", "1", Overlap)
         Promise(work, stock, quarters, lapMm);
     }
 
-    private static double ClearOfDarts(Panel front, double lapMm)
+    // As far as the front reaches from its centre, at the waist or the hem, whichever is the narrower.
+    private static double RoomMm(Panel front)
+    {
+        PanelEdge side = front.FindEdge(EdgeName.SideSeam);
+        double centre = front.FindEdge(EdgeName.Centre).End.XMm;
+        return Math.Min(Math.Abs(side.Start.XMm - centre), Math.Abs(side.End.XMm - centre));
+    }
+
+    private static double ClearOfDarts(Panel front, double lapMm, double beyondMm)
+        => Taken(front, beyondMm).Aggregate(lapMm, (lap, taken) => lap > taken.Near && lap < taken.Far ? taken.Far : lap);
+
+    private static double BeforeDarts(Panel front, double lapMm)
+        => Taken(front, LeastBeyondDartMm).Reverse().Aggregate(lapMm, (lap, taken) => lap > taken.Near && lap < taken.Far ? taken.Near : lap);
+
+    // Where no front edge can fall, from the centre out.
+    private static IEnumerable<(double Near, double Far)> Taken(Panel front, double beyondMm)
     {
         double centre = front.FindEdge(EdgeName.Centre).End.XMm;
-        foreach (Dart dart in SkirtStock.TopOf(front).Darts)
-        {
-            double near = Math.Min(Math.Abs(dart.StartLeg.XMm - centre), Math.Abs(dart.EndLeg.XMm - centre)) - BesideDartMm;
-            double far = Math.Max(Math.Abs(dart.StartLeg.XMm - centre), Math.Abs(dart.EndLeg.XMm - centre)) + BeyondDartMm;
-            lapMm = lapMm > near && lapMm < far ? far : lapMm;
-        }
-
-        return lapMm;
+        return SkirtStock.TopOf(front).Darts.Select(dart => (
+            Math.Min(Math.Abs(dart.StartLeg.XMm - centre), Math.Abs(dart.EndLeg.XMm - centre)) - BesideDartMm,
+            Math.Max(Math.Abs(dart.StartLeg.XMm - centre), Math.Abs(dart.EndLeg.XMm - centre)) + beyondMm));
     }
 
     // Beyond its centre the front is its own mirror image, cut off upright.
@@ -118,6 +140,11 @@ internal sealed class WrapDesign() : BlockDesign("wrap", "1", Overlap)
         if (lapMm - overlap.ValueMm > CheckList.ToleranceMm)
         {
             work.Sheet.Note("There it would cut into a dart: cut it off {0} beyond the centre front.", WorkedLength.GivenMm(null, lapMm));
+        }
+        else if (overlap.ValueMm - lapMm > CheckList.ToleranceMm)
+        {
+            work.Sheet.Note("There it would cut into a dart, or come too near to the side: cut it off {0} beyond the centre front.", WorkedLength.GivenMm(null, lapMm));
+            work.Sheet.Because("A narrow overlap gapes when one walks: hold it with a pin or a button below the waist.");
         }
 
         work.Sheet.Note("Face both front edges, or turn them in. Ties or a button hold the upper front at the other side.");

@@ -716,6 +716,9 @@ public enum DiagnosticCode
     /// <summary>A panel to be graded is mirrored against that of the rules.</summary>
     GradePanelMirrored = 6216,
 
+    /// <summary>The name of a size is too long for a label.</summary>
+    SizeNameTooLong = 6217,
+
     // 70xx: drawings and files.
 
     /// <summary>A drawing has two layers of one name.</summary>

@@ -270,6 +270,7 @@ internal static class MessageRegistry
         [DiagnosticCode.StackPlaceMissing] = (Severity.Error, "Panel {0} has no place {1}; it has {2}. Name a place that every panel has."),
         [DiagnosticCode.GradePanelUnknown] = (Severity.Error, "The rules grade no panel {0}; they grade {1}. Name the panel as one of these."),
         [DiagnosticCode.GradePanelMirrored] = (Severity.Error, "Panel {0} runs the other way round than that of the rules. Mirror it with Transformed, grade it, and mirror it back."),
+        [DiagnosticCode.SizeNameTooLong] = (Severity.Error, "Body {1} of size table {0} has a name of {2} characters; the name of a size has {3} at most. Shorten it."),
 
         // 70xx: drawings and files.
         [DiagnosticCode.LayerTwice] = (Severity.Error, "The drawing has two layers named {0}. Put their marks into one, or give them different names."),

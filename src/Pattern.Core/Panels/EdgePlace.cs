@@ -30,6 +30,9 @@ public readonly struct EdgePlace : IEquatable<EdgePlace>
     [Pure]
     public Length DistanceFromStart(Panel panel) => Length.FromMillimeters(ResolveMm(Guard.NotNull(panel, nameof(panel))));
 
+    /// <summary>The edge that the place is measured from, and how far; null where it is measured from the start or by a share.</summary>
+    internal (EdgeName Edge, double Mm)? MeetingMm => _from is { } from ? (from, _value) : null;
+
     internal double ResolveMm(Panel panel)
     {
         if (_from is not { } from)

@@ -78,7 +78,7 @@ internal sealed class OutlineParts
         double distance = place.ResolveMm(_panel);
         if (!(distance > EndMm && distance < length - EndMm))
         {
-            throw PanelErrors.OffEdge(_panel.Name, place.Edge, distance, length, step);
+            throw PanelErrors.OffEdge(_panel.Name, place, distance, length, step);
         }
 
         for (int i = 0; i < _parts.Count; i++)
@@ -107,7 +107,7 @@ internal sealed class OutlineParts
             distance -= within;
         }
 
-        throw PanelErrors.OffEdge(_panel.Name, place.Edge, distance, length, step);
+        throw PanelErrors.OffEdge(_panel.Name, place, distance, length, step);
     }
 
     /// <summary>The closed way around what lies between two darts, from the first forward to the second, and back through the apex.</summary>

@@ -34,7 +34,7 @@ public sealed partial class Panel
         double middle = at.ResolveMm(this);
         if (!(middle > 0 && middle < sewn))
         {
-            throw PanelErrors.OffEdge(Name, at.Edge, middle, sewn, Step);
+            throw PanelErrors.OffEdge(Name, at, middle, sewn, Step);
         }
 
         int index = edge.LocateSewn(middle, out double within);

@@ -7,6 +7,15 @@ namespace Pattern.Core.Panels;
 /// <summary>Refusals that several panel operations share.</summary>
 internal static class PanelErrors
 {
+    internal static ConstructionException OffEdge(PanelName panel, in EdgePlace place, double measuredMm, double lengthMm, string step)
+        => place.MeetingMm is not { } asked ? OffEdge(panel, place.Edge, measuredMm, lengthMm, step) : new(DiagnosticCode.PlaceOffEdge, FormattableString.Invariant($"{asked.Mm:0.###} mm ({asked.Mm / 25.4:0.0##} in) from {asked.Edge}"), place.Edge, panel, Millimetres(lengthMm))
+        {
+            Step = step,
+            Landmark = place.Edge.Text,
+            Measured = Millimetres(asked.Mm),
+            Allowed = Millimetres(lengthMm),
+        };
+
     internal static ConstructionException OffEdge(PanelName panel, EdgeName edge, double measuredMm, double lengthMm, string step)
         => new(DiagnosticCode.PlaceOffEdge, Millimetres(measuredMm), edge, panel, Millimetres(lengthMm))
         {

@@ -40,7 +40,7 @@ public static class Batch
     }
 
     /// <summary>Drafts every body.</summary>
-    /// <remarks>What a draft throws becomes its outcome, as in <see cref="Trial.Of(BodyRow, Func{BodyMeasurements, Block})"/>: one bad body never stops the rest. A million bodies take no more
+    /// <remarks>What a draft throws becomes its outcome, as in <see cref="Trial.Of(BodyRow, Func{BodyMeasurements, Block})"/>: one bad body never stops the rest. Only the end of memory and a draft that cancels itself do. A million bodies take no more
     /// room than a thousand. Nothing is drafted before the first trial is asked for; who stops asking stops the batch.</remarks>
     /// <param name="rows">The bodies; read on the caller's thread, and no further than a few parts ahead of what was asked for.</param>
     /// <param name="draft">Drafts a block for a body. It is called by several workers at the same time.</param>
@@ -49,6 +49,7 @@ public static class Batch
     /// <param name="cancellation">Stops the batch at the next part.</param>
     /// <returns>One trial for each row, in order.</returns>
     /// <exception cref="OperationCanceledException">The batch was cancelled, while one goes through the trials.</exception>
+    /// <exception cref="ArgumentNullException">A row is null, when one comes to it.</exception>
     [Pure]
     public static IEnumerable<Trial> Draft(
         IEnumerable<BodyRow> rows, Func<BodyMeasurements, Block> draft, BatchOptions? options = null, IProgress<int>? progress = null, CancellationToken cancellation = default)
@@ -116,7 +117,7 @@ public static class Batch
         var rows = new List<BodyRow>(most);
         while (rows.Count < most && source.MoveNext())
         {
-            rows.Add(source.Current);
+            rows.Add(Guard.NotNull(source.Current, nameof(rows)));
         }
 
         return rows.ToArray();
@@ -134,14 +135,14 @@ public static class Batch
                     return Trial.Of(row, draft);
                 }));
             }
-            catch (OperationCanceledException)
+            catch (OperationCanceledException) when (stop.IsCancellationRequested)
             {
                 part.Done.SetCanceled();
             }
-            catch (OutOfMemoryException none)
+            catch (Exception thrown)
             {
-                // No fault of a draft, as in a trial: the caller has to know.
-                part.Done.SetException(none);
+                // No outcome of a draft, as in a trial: the caller has to know, and is waiting for the part.
+                part.Done.SetException(thrown);
             }
         }
     }

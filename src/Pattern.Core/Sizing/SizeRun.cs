@@ -79,9 +79,9 @@ public sealed class SizeRun
     {
         try
         {
-            return draft(size.Body);
+            return draft(size.Body) ?? throw new ConstructionException(DiagnosticCode.SizeRefused, size.Name, table.Name, "The draft returned no block.") { Step = "drafting size " + size.Name };
         }
-        catch (ConstructionException refusal)
+        catch (ConstructionException refusal) when (refusal.Code != DiagnosticCode.SizeRefused)
         {
             throw new ConstructionException(DiagnosticCode.SizeRefused, size.Name, table.Name, MessageRegistry.Whole(refusal.Message)) { Step = "drafting size " + size.Name };
         }

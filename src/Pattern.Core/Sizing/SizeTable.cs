@@ -211,6 +211,9 @@ public sealed class SizeTable
     // Far above any range of sizes, low enough that a table of bodies read by mistake is found out soon.
     private const int MostSizes = 200;
 
+    // What fits on a label and beside the corner of a line.
+    private const int MostNameLength = 40;
+
     private static (DiagnosticCode Code, object[] Facts)? Fault(string name, IReadOnlyList<BodyMeasurements> bodies)
     {
         if (bodies.Count < 2)
@@ -231,6 +234,11 @@ public sealed class SizeTable
                 return (DiagnosticCode.SizeWithoutName, [name, i + 1]);
             }
 
+            if (size.Length > MostNameLength)
+            {
+                return (DiagnosticCode.SizeNameTooLong, [name, i + 1, size.Length, MostNameLength]);
+            }
+
             if (!names.Add(size))
             {
                 return (DiagnosticCode.SizeTwice, [name, size]);
@@ -247,11 +255,10 @@ public sealed class SizeTable
 
     private static bool IsBeyond(double valueMm, double[] figures)
     {
-        int last = figures.Length - 1;
-        double sign = Math.Sign(figures[last] - figures[0]);
-        double below = (figures[0] - valueMm) * sign;
-        double above = (valueMm - figures[last]) * sign;
-        return below > Math.Abs(figures[1] - figures[0]) / 2 || above > Math.Abs(figures[last] - figures[last - 1]) / 2;
+        // From the least to the largest, whatever the order of the sizes; one that never grows chooses none.
+        double[] ends = [.. figures.Distinct().OrderBy(figure => figure)];
+        int last = ends.Length - 1;
+        return last > 0 && (ends[0] - valueMm > (ends[1] - ends[0]) / 2 || valueMm - ends[last] > (ends[last] - ends[last - 1]) / 2);
     }
 
     private double[] FiguresOf(BodyMeasurement measurement)

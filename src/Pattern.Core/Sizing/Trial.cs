@@ -63,7 +63,11 @@ public sealed class Trial
 
         try
         {
-            Block block = draft(body);
+            if (draft(body) is not { } block)
+            {
+                return new Trial(row, TrialOutcome.Failed, null, DiagnosticCode.MethodBroke, MessageRegistry.Format(DiagnosticCode.MethodBroke, "nothing to show", "it returned no block."));
+            }
+
             return block.Report.Passed
                 ? new Trial(row, TrialOutcome.Passed, block, null, null)
                 : new Trial(row, TrialOutcome.Failed, block, DiagnosticCode.ChecksFailed, block.Report.Verdict());

@@ -58,7 +58,7 @@ public sealed class TrialSummary
 
     /// <summary>Goes through the trials once and counts them.</summary>
     /// <param name="trials">The trials; each is made when it is asked for, where the caller makes them so.</param>
-    public static TrialSummary Of(IEnumerable<Trial> trials) => new(Guard.NotNull(trials, nameof(trials)));
+    public static TrialSummary Of(IEnumerable<Trial> trials) => new(Guard.NotNull(trials, nameof(trials)).Select(trial => Guard.NotNull(trial, nameof(trials))));
 
     /// <summary>How many rows came out like that.</summary>
     /// <param name="outcome">Which.</param>

@@ -64,6 +64,19 @@ public class EdgePlaceTests
         Assert.Contains("hem", e.Message, StringComparison.Ordinal);
     }
 
+    // The message repeats what was asked, from where it was asked.
+    [Fact]
+    public void From_FartherThanTheEdgeIsLong_IsRefusedInTheWordsAsked()
+    {
+        ConstructionException e = Assert.Throws<ConstructionException>(
+            () => Rectangle(320, 300).TakeInDart(EdgeName.SideSeam.From(EdgeName.Hem, Mm(2540)), Mm(10), Mm(50)));
+
+        Assert.Equal(DiagnosticCode.PlaceOffEdge, e.Code);
+        Assert.Contains("2540", e.Message, StringComparison.Ordinal);
+        Assert.Contains("from hem", e.Message, StringComparison.Ordinal);
+        Assert.Equal(2540, e.Measured!.Value.Millimeters, 1e-9);
+    }
+
     [Fact]
     public void ToString_SaysThePlaceAsItWasAsked()
     {

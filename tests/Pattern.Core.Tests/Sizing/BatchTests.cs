@@ -53,6 +53,46 @@ public class BatchTests
         Assert.Equal(Enumerable.Range(1, 40), Batch.Draft(rows, Slow, new BatchOptions { Workers = 2, BodiesAtOnce = 1 }).Select(trial => trial.Row.Number));
     }
 
+    // A row that is null never came back from its worker, and the batch waited for it for ever.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Draft_ARowThatIsNull_IsRefusedAtOnce(int workers)
+    {
+        BodyRow[] rows = [BodyRow.Of(1, Bodies.Example), null!, BodyRow.Of(3, Bodies.Example)];
+        using var ended = new ManualResetEventSlim();
+        Exception? thrown = null;
+        new Thread(() =>
+        {
+            thrown = Record.Exception(() => Batch.Draft(rows, Draft, new BatchOptions { Workers = workers, BodiesAtOnce = 1 }).Count());
+            ended.Set();
+        })
+        { IsBackground = true }.Start();
+
+        Assert.True(ended.Wait(TimeSpan.FromSeconds(60)));
+        Assert.IsAssignableFrom<ArgumentNullException>(thrown);
+    }
+
+    // What the draft itself cancels is the draft's own word, not the caller's: it comes through as it was thrown.
+    [Fact]
+    public void Draft_ADraftThatCancelsItself_ComesThroughAsThrown()
+    {
+        Exception? thrown = Record.Exception(() => Batch.Draft(Women(5), _ => throw new OperationCanceledException("mine"), Four).Count());
+
+        Assert.Equal("mine", Assert.IsType<OperationCanceledException>(thrown).Message);
+    }
+
+    [Fact]
+    public void Draft_ThatReturnsNoBlock_IsAFailedTrialThatSaysSo()
+    {
+        Trial trial = Batch.Draft(Women(1), _ => (Block)null!, Four).Single();
+
+        Assert.Equal((TrialOutcome.Failed, DiagnosticCode.MethodBroke), (trial.Outcome, trial.Code));
+        Assert.Contains("returned no block", trial.Reason, StringComparison.Ordinal);
+        Assert.Contains("no block", Assert.Throws<ConstructionException>(() => SizeRun.Of(SizeTable.En13402Women, _ => (Block)null!)).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentNullException>(() => TrialSummary.Of([null!]));
+    }
+
     [Fact]
     public void Draft_OneBadBody_NeverStopsTheRest()
     {

@@ -7,6 +7,7 @@ using FsCheck.Fluent;
 using Pattern.Core.Diagnostics;
 using Pattern.Core.Measurement;
 using Pattern.Core.Sizing;
+using Pattern.Core.Tests.Blocks;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -164,5 +165,28 @@ public class SizeTableTests
         SizeTable level = table.With(BodyMeasurement.WaistToHip, "derived", _ => Cm(20));
         Assert.Equal(DiagnosticCode.SizesDoNotGrow, Assert.Throws<ConstructionException>(() => level.BodyAt(BodyMeasurement.WaistToHip, Cm(20))).Code);
         Assert.Throws<ArgumentException>(() => table.Between("4", "3"));
+    }
+
+    // Sizes written down in any order: a body between the least and the largest lies within the table.
+    [Theory]
+    [InlineData(104, false)]
+    [InlineData(98, false)]
+    [InlineData(93, false)]
+    [InlineData(90, true)]
+    [InlineData(108, true)]
+    public void FindNearest_OfSizesInAnyOrder_IsBeyondOnlyBeyondTheirEnds(double hip, bool isBeyond)
+    {
+        static BodyMeasurements Size(string name, double waist, double hip) => Bodies.Millimetres(waist * 10, hip * 10).Named(name);
+        SizeTable table = SizeTable.Of("mixed", "invented", [Size("S", 68, 94), Size("L", 78, 104), Size("M", 72, 98)]);
+
+        Assert.Equal(isBeyond, table.FindNearest(Bodies.Millimetres(750, hip * 10), BodyMeasurement.HipGirth).IsBeyondTable);
+    }
+
+    [Fact]
+    public void Of_ANameLongerThanAnyLabel_IsRefused()
+    {
+        BodyMeasurements[] bodies = [Bodies.Example.Named("S"), Bodies.Example.Named(new string('x', 41))];
+
+        Assert.Contains("40", Assert.ThrowsAny<ArgumentException>(() => SizeTable.Of("names", "invented", bodies)).Message, StringComparison.Ordinal);
     }
 }
